@@ -1,0 +1,37 @@
+package org.tidemark.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+
+/** The way in; the only class that touches the process's own streams and its exit. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {
+    System.exit(run(writer(System.out), writer(System.err), args));
+  }
+
+  /** Runs one command line and returns the number of an {@link ExitCode}. */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    int code = commandLine(out, err).execute(args);
+    out.flush();
+    err.flush();
+    return code;
+  }
+
+  private static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    CommandLine line = new CommandLine(new RootCommand()).setOut(out).setErr(err);
+    line.getCommandSpec()
+        .exitCodeOnInvalidInput(ExitCode.COMMAND_LINE_WRONG.number())
+        .exitCodeOnExecutionException(ExitCode.INTERNAL_FAULT.number());
+    return line;
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, UTF_8), true);
+  }
+}

@@ -1,0 +1,5 @@
+/** Options that verbs share. */
+@NullMarked
+package org.tidemark.cli.options;
+
+import org.jspecify.annotations.NullMarked;

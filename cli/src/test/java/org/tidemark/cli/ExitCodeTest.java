@@ -1,0 +1,16 @@
+package org.tidemark.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ExitCodeTest {
+  @Test
+  void numbersAreFixedForGood() {
+    assertEquals(
+        List.of(0, 2, 3, 4, 5, 70),
+        Arrays.stream(ExitCode.values()).map(ExitCode::number).toList());
+  }
+}
