@@ -1,0 +1,104 @@
+package org.tidemark.source;
+
+import java.util.Locale;
+
+/** Every kind of thing that a reading can say. The sentence is what the documentation prints. */
+public enum DiagnosticCode {
+  // raw text
+  NOT_UTF8("The bytes are not UTF-8 text."),
+  TAB("A tab stands where only spaces may."),
+  INVISIBLE_CHARACTER("A character that cannot be seen stands in the text."),
+  CURLY_QUOTE("A curly quote opens a value; only straight quotes do."),
+  LOST_AFTER_HASH("Text after a space and a hash is a comment, and would be lost."),
+  JOINED_FILES("A byte-order mark stands inside the text: two files were joined."),
+  TOO_LARGE("The text, its depth or its number of parts is over the limit."),
+  // YAML
+  SYNTAX("The text is not well-formed YAML."),
+  EMPTY_FILE("The file holds nothing."),
+  SEVERAL_DOCUMENTS("The file holds more than one document."),
+  ANCHOR_OR_ALIAS("Anchors, aliases and merge keys are not used: a value stands where it is read."),
+  TAG("Explicit tags and directives are not used."),
+  KEY_NOT_TEXT("A key is not plain text."),
+  DUPLICATE_KEY("A key stands twice in one place."),
+  // shape
+  MISSING_FILE("The file cannot be read."),
+  UNKNOWN_KEY("The key is not known here."),
+  MISSING_KEY("A key that must be there is missing."),
+  WRONG_SHAPE("Text, a list or named fields were expected and something else stands there."),
+  EMPTY_VALUE("Nothing is written after the colon."),
+  UNKNOWN_WORD("The word is not one of those that may stand here."),
+  BAD_NAME("A name has characters that names may not have."),
+  BAD_DATE("The text is not a date of the form year-month-day."),
+  BAD_TIME("The text is not a time of the form hours:minutes."),
+  DUPLICATE_NAME("A name is given to two things."),
+  // numbers
+  NOT_A_NUMBER("The text is not a plain number."),
+  DECIMAL_COMMA("A comma stands where the decimal point should."),
+  UNIT_IN_NUMBER("A unit is written into a number."),
+  OUT_OF_RANGE("The number is outside the range of its measure."),
+  OFF_STEP("The number lies between two steps of its measure."),
+  WRONG_UNIT("The unit is not the unit of the measure."),
+  REVERSED("The lower end lies above the upper end."),
+  // references
+  UNKNOWN_FINDING("The finding is not in the vocabulary."),
+  UNKNOWN_OPTION("The option is not one of the finding's."),
+  UNKNOWN_VALUE("No value has this name."),
+  UNKNOWN_BAND("No band of the finding has this name."),
+  UNKNOWN_TERM("No term has this name."),
+  UNKNOWN_RULE("No rule has this name."),
+  UNKNOWN_CONTACT("No contact has this name."),
+  UNKNOWN_CITATION("The bibliography has no such entry."),
+  UNKNOWN_QUESTION("The policy does not answer this question."),
+  UNKNOWN_POLICY("No policy has this name."),
+  // logic
+  CANNOT_HOLD("The condition can never hold."),
+  RULE_CANNOT_FIRE("The rule cannot fire, since something that it needs is not stated."),
+  BARRED_EVIDENCE("A rule allows on a test that must not count."),
+  SET_ASIDE_NOTHING("A set-aside rule does not name an allow rule of its question."),
+  AXIS_NOT_SPOKEN_OF("The question can proceed without a word on something that it must speak of."),
+  NO_ACTION("The rule stops the work and does not say what to do."),
+  NO_CONTACT("The rule escalates and does not say to whom."),
+  TUBE_ORDERS_CLASH("Two rules that can fire together give opposite orders for the tube."),
+  GAP("Readings exist of which the policy says nothing."),
+  OVERLAP("A reading is both inside and outside what passes."),
+  FAILS_WITHOUT_REPEAT(
+      "A reading fails and the repeat test stated for failed readings leaves it out."),
+  REVERSED_DIRECTION("The passing side of a measure is its more worrying side."),
+  NO_END_STATED("One end of a band is not stated."),
+  VALUE_NOT_STATED("The value is not stated."),
+  FROM_MEMORY("Something from memory stands in an approved edition."),
+  // layers
+  LOOSER_THAN_FLOOR("A layer loosens what the layer below it asks."),
+  OUTSIDE_FLOOR_SCOPE("A layer covers patients that the layer below it does not."),
+  ALREADY_DEFINED("A layer gives a name that a layer below has already given."),
+  MISSING_FLOOR("The policy that this one builds on was not given."),
+  // control
+  DATES_OUT_OF_ORDER("The dates are not in order."),
+  REVIEW_PASSED("The review date has passed."),
+  NOT_FOR_THE_BEDSIDE("The policy is not one that may answer at a bedside."),
+  // findings
+  CONTRADICTION("Two findings cannot both be so."),
+  // worked cases
+  NO_CASES("The file holds no worked case."),
+  // guidance and cards
+  TEMPLATE_FENCE("A template uses something outside its fence."),
+  TEMPLATE_NAME("A template names a value that does not exist."),
+  TEMPLATE_FAILED("A template could not be filled."),
+  DEAD_LINK("A text points at something that does not exist.");
+
+  private final String sentence;
+
+  DiagnosticCode(String sentence) {
+    this.sentence = sentence;
+  }
+
+  /** The code as people see and search it, such as {@code decimal-comma}. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** What it means, in one sentence. */
+  public String sentence() {
+    return sentence;
+  }
+}

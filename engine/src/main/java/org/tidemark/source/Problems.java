@@ -1,0 +1,49 @@
+package org.tidemark.source;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/** Collects what there is to say during one reading, so that all of it is reported together. */
+public final class Problems {
+  private final Set<Diagnostic> found = new LinkedHashSet<>();
+
+  public void add(Diagnostic diagnostic) {
+    found.add(diagnostic);
+  }
+
+  public void addAll(Iterable<Diagnostic> diagnostics) {
+    diagnostics.forEach(found::add);
+  }
+
+  /**
+   * The value of a part that was read elsewhere, keeping its remarks; or the fallback, keeping its
+   * errors.
+   */
+  public <T> T keep(Loaded<T> part, Supplier<T> whenBroken) {
+    addAll(part.diagnostics());
+    return part.match(value -> value, errors -> whenBroken.get());
+  }
+
+  public boolean anyError() {
+    return found.stream().anyMatch(d -> d.severity() == Severity.ERROR);
+  }
+
+  /** Everything found, by file and place. */
+  public List<Diagnostic> sorted() {
+    List<Diagnostic> all = new ArrayList<>(found);
+    all.sort(
+        Comparator.comparing((Diagnostic d) -> d.at().source().name())
+            .thenComparing(d -> d.at().start())
+            .thenComparing(Diagnostic::severity));
+    return List.copyOf(all);
+  }
+
+  /** The value when no error was found; otherwise everything that was. */
+  public <T> Loaded<T> conclude(Supplier<T> value) {
+    return anyError() ? Loaded.broken(sorted()) : Loaded.good(value.get(), sorted());
+  }
+}

@@ -1,0 +1,11 @@
+package org.tidemark.source;
+
+/** How much a diagnostic matters. */
+public enum Severity {
+  /** What was read cannot be used. */
+  ERROR,
+  /** It can be used, and somebody should look. */
+  WARNING,
+  /** Worth knowing. */
+  NOTICE
+}
