@@ -1,0 +1,42 @@
+package org.tidemark.model;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.tidemark.source.Place;
+
+/** The publications that everything else cites. */
+public final class Bibliography {
+  /**
+   * One thing that was published.
+   *
+   * @param id what others cite, such as {@code PH-01}
+   * @param says what it says, in our words
+   * @param publication organisation, title, year and section
+   * @param standing whether it was read
+   * @param note corrections and limits
+   * @param place where it is written
+   */
+  public record Entry(
+      String id,
+      String says,
+      String publication,
+      Standing standing,
+      Optional<String> note,
+      Place place) {}
+
+  private final Map<String, Entry> entries = new LinkedHashMap<>();
+
+  public Bibliography(Collection<Entry> entries) {
+    entries.forEach(e -> this.entries.put(e.id(), e));
+  }
+
+  public Optional<Entry> entry(String id) {
+    return Optional.ofNullable(entries.get(id));
+  }
+
+  public Collection<Entry> entries() {
+    return java.util.Collections.unmodifiableCollection(entries.values());
+  }
+}

@@ -1,0 +1,16 @@
+package org.tidemark.model;
+
+import java.util.Optional;
+import org.tidemark.source.Place;
+
+/**
+ * Whom to call, by role.
+ *
+ * @param name its name in the policy
+ * @param who the role
+ * @param when when the role can be reached
+ * @param otherwise the contact to use outside those hours
+ * @param place where it is written
+ */
+public record Contact(
+    String name, String who, String when, Optional<String> otherwise, Place place) {}

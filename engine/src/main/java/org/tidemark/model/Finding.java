@@ -1,0 +1,39 @@
+package org.tidemark.model;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.tidemark.source.Place;
+
+/**
+ * Something that can be seen, measured or read: one observation.
+ *
+ * @param name its name in policies
+ * @param asks what the nurse is asked
+ * @param domain the values that it may have
+ * @param worse which way it gets more worrying
+ * @param applies the findings that must be so for this one to exist; all of them
+ * @param whenClosed the option that it has when {@code applies} does not hold; without one it does
+ *     not exist then
+ * @param barred answers that must not count
+ * @param askingOrder lower is asked first
+ * @param renew what gets a new value when the one we have is of no use
+ * @param how how it is worked out from other things, when it is
+ * @param place where it is written
+ */
+public record Finding(
+    String name,
+    String asks,
+    Domain domain,
+    Worse worse,
+    List<Condition.Options> applies,
+    Optional<String> whenClosed,
+    Optional<Barred> barred,
+    BigDecimal askingOrder,
+    Optional<String> renew,
+    Optional<String> how,
+    Place place) {
+  public Finding {
+    applies = List.copyOf(applies);
+  }
+}

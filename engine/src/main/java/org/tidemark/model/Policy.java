@@ -1,0 +1,38 @@
+package org.tidemark.model;
+
+import java.util.List;
+
+/**
+ * One policy file: a layer, on its own or on top of another.
+ *
+ * @param header what it is
+ * @param values its numbers, each written once
+ * @param bands its stretches of measures
+ * @param barred tests that must not count, with the source of the ban
+ * @param terms its yes-or-no findings made of others
+ * @param questions what it decides
+ * @param care what it says beside its rules
+ * @param notStated what it leaves open, in words
+ */
+public record Policy(
+    Header header,
+    List<PolicyValue> values,
+    List<NamedBand> bands,
+    List<Barred> barred,
+    List<Term> terms,
+    List<Question> questions,
+    Care care,
+    List<String> notStated) {
+  public Policy {
+    values = List.copyOf(values);
+    bands = List.copyOf(bands);
+    barred = List.copyOf(barred);
+    terms = List.copyOf(terms);
+    questions = List.copyOf(questions);
+    notStated = List.copyOf(notStated);
+  }
+
+  public String name() {
+    return header.name();
+  }
+}

@@ -1,0 +1,34 @@
+package org.tidemark.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.source.Place;
+
+/**
+ * Something that a policy decides. A layer may write only part of one.
+ *
+ * @param name its name, such as {@code use}
+ * @param asks the question in words
+ * @param words the question's own words for each outcome
+ * @param speaksOf what must be spoken of before it can proceed
+ * @param leftToHospital of these, what a floor leaves to the layers above it
+ * @param rules its rules
+ * @param place where it is written
+ */
+public record Question(
+    String name,
+    Optional<String> asks,
+    Map<Outcome, String> words,
+    Set<Axis> speaksOf,
+    Set<Axis> leftToHospital,
+    List<Rule> rules,
+    Place place) {
+  public Question {
+    words = Map.copyOf(words);
+    speaksOf = Set.copyOf(speaksOf);
+    leftToHospital = Set.copyOf(leftToHospital);
+    rules = List.copyOf(rules);
+  }
+}

@@ -1,0 +1,30 @@
+package org.tidemark.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whom and where a policy is for.
+ *
+ * @param covers the findings that must be so, such as the population; all of them
+ * @param excludes what it is not for, and where to go instead
+ */
+public record Scope(List<Condition.Options> covers, List<Exclusion> excludes) {
+  public Scope {
+    covers = List.copyOf(covers);
+    excludes = List.copyOf(excludes);
+  }
+
+  /**
+   * Something that a policy is not for.
+   *
+   * @param what the finding that puts a patient outside
+   * @param see the policy to use instead
+   * @param sources where that is published
+   */
+  public record Exclusion(Condition.Options what, Optional<String> see, List<String> sources) {
+    public Exclusion {
+      sources = List.copyOf(sources);
+    }
+  }
+}

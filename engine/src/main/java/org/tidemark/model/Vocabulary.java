@@ -1,0 +1,51 @@
+package org.tidemark.model;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The findings that policies speak of, in asking order. */
+public final class Vocabulary {
+  private final String name;
+  private final int edition;
+  private final Map<String, Finding> findings;
+
+  public Vocabulary(String name, int edition, Collection<Finding> findings) {
+    this.name = name;
+    this.edition = edition;
+    this.findings = new LinkedHashMap<>();
+    findings.stream()
+        .sorted(Comparator.comparing(Finding::askingOrder).thenComparing(Finding::name))
+        .forEach(f -> this.findings.put(f.name(), f));
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public int edition() {
+    return edition;
+  }
+
+  public Optional<Finding> finding(String wanted) {
+    return Optional.ofNullable(findings.get(wanted));
+  }
+
+  /** The finding of that name; the name must be one that was checked before. */
+  public Finding require(String wanted) {
+    return finding(wanted)
+        .orElseThrow(() -> new IllegalArgumentException("no finding is called " + wanted));
+  }
+
+  /** All findings, in asking order. */
+  public List<Finding> findings() {
+    return List.copyOf(findings.values());
+  }
+
+  public List<String> names() {
+    return List.copyOf(findings.keySet());
+  }
+}
