@@ -5,6 +5,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import picocli.CommandLine;
 
 /** The way in; the only class that touches the process's own streams and its exit. */
@@ -28,7 +30,19 @@ public final class Main {
     line.getCommandSpec()
         .exitCodeOnInvalidInput(ExitCode.COMMAND_LINE_WRONG.number())
         .exitCodeOnExecutionException(ExitCode.INTERNAL_FAULT.number());
+    line.getCommandSpec()
+        .usageMessage()
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(codes());
     return line;
+  }
+
+  private static Map<String, String> codes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    for (ExitCode code : ExitCode.values()) {
+      codes.put(Integer.toString(code.number()), code.meaning());
+    }
+    return codes;
   }
 
   private static PrintWriter writer(PrintStream stream) {

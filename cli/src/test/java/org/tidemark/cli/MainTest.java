@@ -26,6 +26,8 @@ class MainTest {
   void helpSaysWhatTheProgramDoesNotDo() {
     assertEquals(0, run("--help"));
     assertTrue(out.toString().contains("stores no patient data"), out::toString);
+    assertTrue(
+        out.toString().contains("  3    The policy or its content is broken."), out::toString);
   }
 
   @Test
