@@ -1,0 +1,241 @@
+package org.tidemark.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tidemark.model.Care;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Contact;
+import org.tidemark.model.Fallback;
+import org.tidemark.model.Lapse;
+import org.tidemark.model.RecordList;
+import org.tidemark.model.Step;
+import org.tidemark.model.Tray;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Located;
+import org.tidemark.source.Place;
+import org.tidemark.source.Problems;
+import org.tidemark.yaml.YamlList;
+import org.tidemark.yaml.YamlMap;
+import org.tidemark.yaml.YamlNode;
+import org.tidemark.yaml.YamlText;
+
+/** Reads what a policy says beside its rules: contacts, lapses, fallback steps, trays, records. */
+final class CareReader {
+  private final String layer;
+  private final Known known;
+  private final Wording wording;
+  private final Backings backings;
+  private final Problems problems;
+
+  CareReader(String layer, Known known, Wording wording, Backings backings, Problems problems) {
+    this.layer = layer;
+    this.known = known;
+    this.wording = wording;
+    this.backings = backings;
+    this.problems = problems;
+  }
+
+  Care read(Fields policy) {
+    List<Contact> contacts = contacts(policy);
+    Names lapses = new Names("lapse", problems);
+    Names trays = new Names("tray", problems);
+    List<Fallback> fallbacks = new ArrayList<>();
+    fallback(policy, "fallback").ifPresent(fallbacks::add);
+    fallback(policy, "retest").ifPresent(fallbacks::add);
+    return new Care(
+        policy.list("lapses", node -> lapse(node, lapses)),
+        fallbacks,
+        contacts,
+        policy.list("trays", node -> tray(node, trays)),
+        policy.named("records", this::record));
+  }
+
+  private List<Contact> contacts(Fields policy) {
+    Names names = new Names("contact", problems);
+    List<Contact> contacts = policy.named("contacts", e -> contact(e, names));
+    contacts.forEach(c -> known.learnContact(c.name()));
+    for (Contact contact : contacts) {
+      contact
+          .otherwise()
+          .filter(o -> !known.contacts().contains(o))
+          .ifPresent(o -> unknownContact(contact.place(), o));
+    }
+    return contacts;
+  }
+
+  private void unknownContact(Place at, String name) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_CONTACT, at.span(), "no contact is called `" + name + "`")
+            .help(Fields.suggest(name, known.contacts())));
+  }
+
+  private Contact contact(YamlMap.Entry entry, Names names) {
+    names.give(entry.key().text(), entry.key().span());
+    Fields fields = Fields.of(entry.value(), "the contact `" + entry.key().text() + "`", problems);
+    Contact contact =
+        new Contact(
+            entry.key().text(),
+            fields.text("who").value(),
+            fields.text("when").value(),
+            fields.optionalText("else").map(Located::value),
+            Place.at(entry.key().span()));
+    fields.done();
+    return contact;
+  }
+
+  private Lapse lapse(YamlNode node, Names names) {
+    Fields fields = Fields.of(node, "a lapse", problems);
+    Located<String> name = fields.text("lapse");
+    names.give(name.value(), name.span());
+    Lapse lapse =
+        new Lapse(
+            name.value(),
+            wording.required(fields, "when"),
+            layer,
+            backings.read(fields),
+            Place.at(name.span()));
+    fields.done();
+    return lapse;
+  }
+
+  private Optional<Fallback> fallback(Fields policy, String key) {
+    Optional<YamlNode> node = policy.optional(key);
+    if (node.isEmpty()
+        || (node.get() instanceof YamlText text && text.text().equals("not-stated"))) {
+      return Optional.empty();
+    }
+    Fields fields = Fields.of(node.get(), "`" + key + "`", problems);
+    Condition after =
+        fields
+            .required("after")
+            .<Condition>map(n -> new ConditionReader(known, problems).given(n))
+            .orElseGet(() -> new Condition.AllOf(List.of()));
+    boolean inOrder = fields.optionalText("in-order").map(t -> inOrder(t, fields)).orElse(false);
+    List<Step> steps = fields.list("steps", this::step);
+    List<Fallback.BarredStep> barred = fields.list("barred-steps", this::barredStep);
+    noStepIsBarred(steps, barred, fields);
+    Optional<Located<String>> contact =
+        fields.optionalText("contact").filter(c -> !c.value().equals("not-stated"));
+    contact
+        .filter(c -> !known.contacts().contains(c.value()))
+        .ifPresent(c -> unknownContact(c.place(), c.value()));
+    Fallback fallback =
+        new Fallback(
+            key,
+            layer,
+            after,
+            inOrder,
+            steps,
+            barred,
+            wording.list(fields, "then"),
+            contact.map(Located::value),
+            backings.read(fields),
+            Place.at(fields.span()));
+    fields.done();
+    return Optional.of(fallback);
+  }
+
+  private boolean inOrder(Located<String> text, Fields fields) {
+    if (!List.of("yes", "no", "not-stated").contains(text.value())) {
+      fields.unknownWord(text, List.of("yes", "no", "not-stated"), "`in-order`");
+    }
+    return text.value().equals("yes");
+  }
+
+  private Step step(YamlNode node) {
+    Fields fields = Fields.of(node, "a step", problems);
+    List<Step.Alternative> alternatives =
+        fields.has("either")
+            ? fields.list("either", this::alternative)
+            : List.of(stepItself(fields));
+    Step step = new Step(alternatives, backings.read(fields));
+    fields.done();
+    return step;
+  }
+
+  private Step.Alternative alternative(YamlNode node) {
+    Fields fields = Fields.of(node, "a step", problems);
+    Step.Alternative alternative = stepItself(fields);
+    fields.done();
+    return alternative;
+  }
+
+  /** A step says what to do, unless a layer below has said it already. */
+  private Step.Alternative stepItself(Fields fields) {
+    Located<String> name = fields.text("step");
+    Optional<String> says = wording.optional(fields, "do").or(() -> known.stepSays(name.value()));
+    if (says.isEmpty()) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.NO_ACTION,
+                  name.span(),
+                  "the step `" + name.value() + "` does not say what to do")
+              .help("add a line `do: ...`, one action in one sentence"));
+    }
+    return new Step.Alternative(name.value(), says.orElse(""));
+  }
+
+  private Fallback.BarredStep barredStep(YamlNode node) {
+    Fields fields = Fields.of(node, "a barred step", problems);
+    Fallback.BarredStep step =
+        new Fallback.BarredStep(
+            fields.text("step").value(), wording.required(fields, "never"), backings.read(fields));
+    fields.done();
+    return step;
+  }
+
+  private void noStepIsBarred(List<Step> steps, List<Fallback.BarredStep> barred, Fields fields) {
+    List<String> never = barred.stream().map(Fallback.BarredStep::name).toList();
+    steps.stream()
+        .flatMap(s -> s.alternatives().stream())
+        .filter(a -> never.contains(a.name()))
+        .forEach(
+            a ->
+                problems.add(
+                    Diagnostic.error(
+                            DiagnosticCode.CANNOT_HOLD,
+                            fields.span(),
+                            "`" + a.name() + "` is a step and a barred step")
+                        .help("delete it from one of the two lists")));
+  }
+
+  private Tray tray(YamlNode node, Names names) {
+    Fields fields = Fields.of(node, "a tray", problems);
+    Located<String> name = fields.text("tray");
+    names.give(name.value(), name.span());
+    Tray tray =
+        new Tray(
+            name.value(),
+            fields.text("title").value(),
+            wording.list(fields, "items"),
+            wording.list(fields, "never"),
+            layer,
+            backings.read(fields),
+            Place.at(name.span()));
+    if (tray.items().isEmpty() && node instanceof YamlMap) {
+      fields.required("items");
+    }
+    fields.done();
+    return tray;
+  }
+
+  private RecordList record(YamlMap.Entry entry) {
+    boolean list = entry.value() instanceof YamlList;
+    Fields fields =
+        Fields.of(
+            entry.value(),
+            "the record `" + entry.key().text() + "`" + (list ? " (fields: [...])" : ""),
+            problems);
+    RecordList record =
+        new RecordList(
+            entry.key().text(),
+            wording.list(fields, "fields"),
+            backings.read(fields),
+            Place.at(entry.key().span()));
+    fields.done();
+    return record;
+  }
+}

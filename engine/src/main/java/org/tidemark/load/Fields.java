@@ -1,0 +1,224 @@
+package org.tidemark.load;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.tidemark.model.Worded;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Located;
+import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
+import org.tidemark.source.Suggestion;
+import org.tidemark.yaml.YamlList;
+import org.tidemark.yaml.YamlMap;
+import org.tidemark.yaml.YamlNode;
+import org.tidemark.yaml.YamlText;
+
+/**
+ * The named fields of one thing while it is read. It remembers what was asked for, so that {@link
+ * #done()} can point at every field that nobody knows. A reader that finds something wrong reports
+ * it and goes on with a harmless stand-in: a file with any error yields no value, so the stand-in
+ * is never seen.
+ */
+public final class Fields {
+  private final YamlMap map;
+  private final String what;
+  private final Problems problems;
+  private final Set<String> asked = new LinkedHashSet<>();
+
+  public Fields(YamlMap map, String what, Problems problems) {
+    this.map = map;
+    this.what = what;
+    this.problems = problems;
+  }
+
+  /** The fields of a node that should have some; reported and empty when it has none. */
+  public static Fields of(YamlNode node, String what, Problems problems) {
+    if (node instanceof YamlMap map) {
+      return new Fields(map, what, problems);
+    }
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.WRONG_SHAPE,
+                node.span(),
+                what + " needs named fields, and this is " + node.kind())
+            .help("write each field on a line of its own: its name, a colon and its value"));
+    return new Fields(new YamlMap(List.of(), node.span()), what, problems);
+  }
+
+  public Problems problems() {
+    return problems;
+  }
+
+  /** Where these fields stand. */
+  public Span span() {
+    return map.span();
+  }
+
+  public List<YamlMap.Entry> entries() {
+    map.entries().forEach(e -> asked.add(e.key().text()));
+    return map.entries();
+  }
+
+  public boolean has(String key) {
+    asked.add(key);
+    return map.entry(key).isPresent();
+  }
+
+  /**
+   * The value of a field, if the field is there; a field with nothing behind its colon is an error.
+   */
+  public Optional<YamlNode> optional(String key) {
+    asked.add(key);
+    Optional<YamlMap.Entry> entry = map.entry(key);
+    if (entry.isPresent() && entry.get().value() instanceof YamlText text && text.isMissing()) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.EMPTY_VALUE,
+                  entry.get().key().span(),
+                  "nothing is written for `" + key + "`")
+              .help(
+                  "write its value, or delete the line; check that what belongs to it is indented"));
+      return Optional.empty();
+    }
+    return entry.map(YamlMap.Entry::value);
+  }
+
+  /** The value of a field that must be there. */
+  public Optional<YamlNode> required(String key) {
+    if (!has(key)) {
+      problems.add(
+          Diagnostic.error(DiagnosticCode.MISSING_KEY, firstKey(), what + " has no `" + key + "`")
+              .help("add a line `" + key + ": ...`"));
+    }
+    return optional(key);
+  }
+
+  private Span firstKey() {
+    return map.entries().isEmpty() ? map.span() : map.entries().get(0).key().span();
+  }
+
+  public Optional<Located<String>> optionalText(String key) {
+    return optional(key).flatMap(node -> text(node, "`" + key + "`"));
+  }
+
+  public Located<String> text(String key) {
+    return required(key)
+        .flatMap(node -> text(node, "`" + key + "`"))
+        .orElseGet(() -> Located.of("", map.span()));
+  }
+
+  private Optional<Located<String>> text(YamlNode node, String name) {
+    if (node instanceof YamlText text) {
+      return Optional.of(Located.of(text.text().strip(), text.span()));
+    }
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.WRONG_SHAPE,
+                node.span(),
+                name + " needs a text, and this is " + node.kind())
+            .help("text that begins with { or [ goes in double quotes"));
+    return Optional.empty();
+  }
+
+  /** A list of texts; one text alone counts as a list of one. */
+  public List<Located<String>> texts(String key) {
+    return optional(key).map(node -> texts(node, "`" + key + "`")).orElse(List.of());
+  }
+
+  List<Located<String>> texts(YamlNode node, String name) {
+    List<Located<String>> all = new ArrayList<>();
+    List<YamlNode> items = node instanceof YamlList list ? list.items() : List.of(node);
+    items.forEach(item -> text(item, name).ifPresent(all::add));
+    return List.copyOf(all);
+  }
+
+  /** A list of anything, each item read by the same reader. */
+  public <T> List<T> list(String key, Function<YamlNode, T> reader) {
+    Optional<YamlNode> node = optional(key);
+    if (node.isEmpty()) {
+      return List.of();
+    }
+    if (node.get() instanceof YamlList list) {
+      return list.items().stream().map(reader).toList();
+    }
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.WRONG_SHAPE,
+                node.get().span(),
+                "`" + key + "` needs a list, and this is " + node.get().kind())
+            .help("begin each item with a dash and a space"));
+    return List.of();
+  }
+
+  /** Named things, each read with its name. */
+  public <T> List<T> named(String key, Function<YamlMap.Entry, T> reader) {
+    return optional(key)
+        .map(node -> of(node, "`" + key + "`", problems).entries().stream().map(reader).toList())
+        .orElse(List.of());
+  }
+
+  /** A word that stands for one of an enum's constants. */
+  public <E extends Enum<E> & Worded> Optional<E> word(String key, Class<E> type) {
+    return optionalText(key).flatMap(text -> constant(text, type, key));
+  }
+
+  /** The same, for a field that must be there. */
+  public <E extends Enum<E> & Worded> Optional<E> requiredWord(String key, Class<E> type) {
+    return required(key)
+        .flatMap(node -> text(node, "`" + key + "`"))
+        .flatMap(text -> constant(text, type, key));
+  }
+
+  <E extends Enum<E> & Worded> Optional<E> constant(
+      Located<String> text, Class<E> type, String key) {
+    Optional<E> found = Worded.find(type, text.value());
+    if (found.isEmpty()) {
+      unknownWord(text, Worded.words(type), "`" + key + "`");
+    }
+    return found;
+  }
+
+  void unknownWord(Located<String> text, List<String> known, String name) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_WORD,
+                text.span(),
+                name + " cannot be `" + text.value() + "`")
+            .help(suggest(text.value(), known)));
+  }
+
+  static String suggest(String typed, List<String> known) {
+    return Suggestion.nearest(typed, known)
+        .map(near -> "did you mean `" + near + "`?")
+        .orElseGet(() -> "write one of: " + String.join(", ", known));
+  }
+
+  /** A yes or a no, as text, since that is what it stays. */
+  public Optional<Boolean> yesNo(String key) {
+    Optional<Located<String>> text = optionalText(key);
+    if (text.isPresent() && !List.of("yes", "no").contains(text.get().value())) {
+      unknownWord(text.get(), List.of("yes", "no"), "`" + key + "`");
+    }
+    return text.map(t -> t.value().equals("yes"));
+  }
+
+  /** Reports every field that was there and that nobody asked for. */
+  public void done() {
+    for (YamlMap.Entry entry : map.entries()) {
+      String key = entry.key().text();
+      if (!asked.contains(key)) {
+        problems.add(
+            Diagnostic.error(
+                    DiagnosticCode.UNKNOWN_KEY,
+                    entry.key().span(),
+                    what + " has no field `" + key + "`")
+                .help(suggest(key, List.copyOf(asked))));
+      }
+    }
+  }
+}

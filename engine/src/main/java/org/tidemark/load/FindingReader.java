@@ -1,0 +1,282 @@
+package org.tidemark.load;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.model.Barred;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Domain;
+import org.tidemark.model.Finding;
+import org.tidemark.model.Option;
+import org.tidemark.model.Worse;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Located;
+import org.tidemark.source.Place;
+import org.tidemark.source.Problems;
+import org.tidemark.yaml.YamlList;
+import org.tidemark.yaml.YamlMap;
+import org.tidemark.yaml.YamlNode;
+import org.tidemark.yaml.YamlText;
+
+/** Reads one finding, in two passes: first alone, then the findings that it hangs on. */
+final class FindingReader {
+  private static final List<Option> YES_NO =
+      List.of(new Option("yes", "Yes"), new Option("no", "No"));
+
+  private final YamlMap.Entry entry;
+  private final Fields fields;
+  private final Problems problems;
+  private final Finding bare;
+  private final Optional<YamlNode> applies;
+  private final Optional<Located<String>> usual;
+
+  FindingReader(YamlMap.Entry entry, Problems problems) {
+    this.entry = entry;
+    this.problems = problems;
+    this.fields = Fields.of(entry.value(), "the finding `" + entry.key().text() + "`", problems);
+    this.bare = readAlone();
+    this.applies = fields.optional("applies");
+    this.usual = fields.optionalText("usual");
+    fields.done();
+  }
+
+  String name() {
+    return entry.key().text();
+  }
+
+  Finding withoutConditions() {
+    return bare;
+  }
+
+  Optional<Located<String>> usual() {
+    return usual;
+  }
+
+  private Finding readAlone() {
+    String asks = fields.text("asks").value();
+    Domain domain = domain();
+    Worse worse = worse(domain);
+    Optional<String> closed = fields.optionalText("when-closed").map(t -> checkedOption(t, domain));
+    BigDecimal order = Scalars.number(fields.text("ask"), "", problems).orElse(BigDecimal.ZERO);
+    return new Finding(
+        name(),
+        asks,
+        domain,
+        worse,
+        List.of(),
+        closed,
+        barred(domain),
+        order,
+        fields.optionalText("renew").map(Located::value),
+        fields.optionalText("how").map(Located::value),
+        Place.at(entry.key().span()));
+  }
+
+  private Domain domain() {
+    String kind = fields.text("kind").value();
+    return switch (kind) {
+      case "yes-no" -> new Domain.Choice(YES_NO);
+      case "choice" -> new Domain.Choice(options());
+      case "measure" -> measure();
+      default -> unknownKind(kind);
+    };
+  }
+
+  private Domain unknownKind(String kind) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_WORD,
+                fields.text("kind").span(),
+                "`kind` cannot be `" + kind + "`")
+            .help("write choice, yes-no or measure"));
+    return new Domain.Choice(YES_NO);
+  }
+
+  private List<Option> options() {
+    Names names = new Names("option", problems);
+    List<Option> options =
+        fields.named(
+            "options",
+            e -> {
+              names.give(e.key().text(), e.key().span());
+              return new Option(
+                  e.key().text(), e.value() instanceof YamlText t ? t.text() : wrongLabel(e));
+            });
+    if (options.size() < 2) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.MISSING_KEY,
+                  entry.key().span(),
+                  "a choice needs two options or more")
+              .help("write options: {name: What the nurse reads, other: Its words}"));
+    }
+    return options;
+  }
+
+  private String wrongLabel(YamlMap.Entry e) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.WRONG_SHAPE,
+                e.value().span(),
+                "the option's words need a text, and this is " + e.value().kind())
+            .help("write what the nurse reads, in double quotes"));
+    return "";
+  }
+
+  private Domain measure() {
+    List<Located<String>> range = fields.texts("range");
+    if (range.size() != 2) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.WRONG_SHAPE, entry.key().span(), "a measure needs its range")
+              .help("write range: [lowest, highest]"));
+      return new Domain.Choice(YES_NO);
+    }
+    String unit = fields.text("unit").value();
+    Optional<BigDecimal> low = Scalars.number(range.get(0), unit, problems);
+    Optional<BigDecimal> high = Scalars.number(range.get(1), unit, problems);
+    Optional<BigDecimal> step = Scalars.number(fields.text("step"), unit, problems);
+    List<Option> words = new ArrayList<>();
+    fields.named(
+        "in-place-of-a-number",
+        e ->
+            words.add(
+                new Option(
+                    e.key().text(), e.value() instanceof YamlText t ? t.text() : wrongLabel(e))));
+    if (low.isEmpty() || high.isEmpty() || step.isEmpty()) {
+      return new Domain.Choice(YES_NO);
+    }
+    return checked(new Domain.Measure(unit, low.get(), high.get(), step.get(), words));
+  }
+
+  private Domain checked(Domain.Measure measure) {
+    boolean sound =
+        measure.step().signum() > 0
+            && measure.lowest().compareTo(measure.highest()) < 0
+            && measure.onStep(measure.lowest())
+            && measure.onStep(measure.highest());
+    if (!sound) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.REVERSED,
+                  entry.key().span(),
+                  "the range and the step of this measure do not fit")
+              .help("the lower end comes first, and both ends are whole numbers of steps"));
+      return new Domain.Choice(YES_NO);
+    }
+    return measure;
+  }
+
+  private Worse worse(Domain domain) {
+    Optional<YamlNode> node = fields.required("worse");
+    if (node.isEmpty()) {
+      return new Worse.Neither();
+    }
+    if (node.get() instanceof YamlText text) {
+      return switch (text.text()) {
+        case "higher" -> new Worse.Higher();
+        case "lower" -> new Worse.Lower();
+        case "neither" -> new Worse.Neither();
+        default -> wrongWorse(node.get());
+      };
+    }
+    if (node.get() instanceof YamlList) {
+      return new Worse.Ranked(
+          fields.texts("worse").stream().map(t -> checkedOption(t, domain)).toList());
+    }
+    return wrongWorse(node.get());
+  }
+
+  private Worse wrongWorse(YamlNode node) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_WORD,
+                node.span(),
+                "`worse` says which way the finding gets more worrying")
+            .help(
+                "write higher, lower, neither, or a list of options from the least to the most worrying"));
+    return new Worse.Neither();
+  }
+
+  private String checkedOption(Located<String> text, Domain domain) {
+    if (domain.option(text.value()).isEmpty()) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.UNKNOWN_OPTION,
+                  text.span(),
+                  "`" + name() + "` cannot be `" + text.value() + "`")
+              .help(
+                  Fields.suggest(
+                      text.value(), domain.options().stream().map(Option::name).toList())));
+    }
+    return text.value();
+  }
+
+  private Optional<Barred> barred(Domain domain) {
+    List<String> options =
+        fields.texts("barred").stream().map(t -> checkedOption(t, domain)).toList();
+    if (options.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Barred(name(), options, fields.text("barred-because").value(), List.of()));
+  }
+
+  /** The finding with the ones that it hangs on. */
+  Finding whole(Map<String, Finding> all) {
+    List<Condition.Options> parents =
+        applies
+            .map(
+                node ->
+                    Fields.of(node, "`applies`", problems).entries().stream()
+                        .flatMap(e -> parent(e, all).stream())
+                        .toList())
+            .orElse(List.of());
+    return new Finding(
+        bare.name(),
+        bare.asks(),
+        bare.domain(),
+        bare.worse(),
+        parents,
+        bare.whenClosed(),
+        bare.barred(),
+        bare.askingOrder(),
+        bare.renew(),
+        bare.how(),
+        bare.place());
+  }
+
+  private Optional<Condition.Options> parent(YamlMap.Entry e, Map<String, Finding> all) {
+    Finding parent = all.get(e.key().text());
+    if (parent == null) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.UNKNOWN_FINDING,
+                  e.key().span(),
+                  "no finding is called `" + e.key().text() + "`")
+              .help(Fields.suggest(e.key().text(), List.copyOf(all.keySet()))));
+      return Optional.empty();
+    }
+    Set<String> options = new LinkedHashSet<>();
+    for (Located<String> text : fields.texts(e.value(), "`applies`")) {
+      if (parent.domain().option(text.value()).isEmpty()) {
+        problems.add(
+            Diagnostic.error(
+                    DiagnosticCode.UNKNOWN_OPTION,
+                    text.span(),
+                    "`" + parent.name() + "` cannot be `" + text.value() + "`")
+                .help(
+                    Fields.suggest(
+                        text.value(),
+                        parent.domain().options().stream().map(Option::name).toList())));
+      }
+      options.add(text.value());
+    }
+    return Optional.of(new Condition.Options(parent.name(), options));
+  }
+}

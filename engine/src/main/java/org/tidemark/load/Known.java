@@ -1,0 +1,117 @@
+package org.tidemark.load;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tidemark.model.Effect;
+import org.tidemark.model.NamedBand;
+import org.tidemark.model.Policy;
+import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Rule;
+import org.tidemark.model.Vocabulary;
+
+/** The names that a policy may use: the vocabulary's, its own, and those of the layers below it. */
+final class Known {
+  private final Vocabulary vocabulary;
+  private final Map<String, PolicyValue> values = new HashMap<>();
+  private final Map<String, String> bands = new HashMap<>();
+  private final List<String> terms = new ArrayList<>();
+  private final List<String> contacts = new ArrayList<>();
+  private final Map<String, Map<String, Effect>> rules = new HashMap<>();
+  private final Map<String, String> stepSays = new HashMap<>();
+
+  Known(Vocabulary vocabulary, List<Policy> below) {
+    this.vocabulary = vocabulary;
+    below.forEach(this::learn);
+  }
+
+  private void learn(Policy policy) {
+    policy.values().forEach(this::learn);
+    policy.bands().forEach(this::learn);
+    policy.terms().forEach(term -> terms.add(term.name()));
+    policy.care().contacts().forEach(contact -> contacts.add(contact.name()));
+    policy.questions().forEach(q -> q.rules().forEach(rule -> learn(q.name(), rule)));
+    policy
+        .care()
+        .fallbacks()
+        .forEach(
+            f ->
+                f.steps()
+                    .forEach(s -> s.alternatives().forEach(a -> stepSays.put(a.name(), a.says()))));
+  }
+
+  void learn(PolicyValue value) {
+    values.put(value.name(), value);
+  }
+
+  void learn(NamedBand band) {
+    bands.put(band.name(), band.of());
+  }
+
+  void learnTerm(String name) {
+    terms.add(name);
+  }
+
+  void learnContact(String name) {
+    contacts.add(name);
+  }
+
+  void learn(String question, Rule rule) {
+    rules.computeIfAbsent(question, q -> new HashMap<>()).put(rule.name(), rule.effect());
+  }
+
+  Vocabulary vocabulary() {
+    return vocabulary;
+  }
+
+  Optional<PolicyValue> value(String name) {
+    return Optional.ofNullable(values.get(name));
+  }
+
+  List<String> valueNames() {
+    return values.keySet().stream().sorted().toList();
+  }
+
+  boolean bandOf(String name, String finding) {
+    return finding.equals(bands.get(name));
+  }
+
+  List<String> bandsOf(String finding) {
+    return bands.entrySet().stream()
+        .filter(e -> e.getValue().equals(finding))
+        .map(Map.Entry::getKey)
+        .sorted()
+        .toList();
+  }
+
+  List<String> bandNames() {
+    return bands.keySet().stream().sorted().toList();
+  }
+
+  boolean isTerm(String name) {
+    return terms.contains(name);
+  }
+
+  List<String> findingsAndTerms() {
+    List<String> all = new ArrayList<>(vocabulary.names());
+    all.addAll(terms);
+    return all;
+  }
+
+  List<String> contacts() {
+    return List.copyOf(contacts);
+  }
+
+  Map<String, Effect> rulesOf(String question) {
+    return rules.getOrDefault(question, Map.of());
+  }
+
+  /**
+   * What a step of that name says in a layer below, so that a layer above need not say it again.
+   */
+  Optional<String> stepSays(String step) {
+    return Optional.ofNullable(stepSays.get(step));
+  }
+}

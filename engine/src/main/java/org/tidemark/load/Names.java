@@ -1,0 +1,40 @@
+package org.tidemark.load;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
+
+/** Checks the names that a file gives: their letters, and that none is given twice. */
+final class Names {
+  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+
+  private final String what;
+  private final Problems problems;
+  private final Map<String, Span> given = new HashMap<>();
+
+  Names(String what, Problems problems) {
+    this.what = what;
+    this.problems = problems;
+  }
+
+  void give(String name, Span at) {
+    if (!NAME.matcher(name).matches()) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.BAD_NAME, at, "`" + name + "` cannot be the name of " + what)
+              .help(
+                  "a name has small letters a to z, digits and single hyphens, and begins with a letter"));
+    }
+    Span first = given.putIfAbsent(name, at);
+    if (first != null) {
+      problems.add(
+          Diagnostic.error(DiagnosticCode.DUPLICATE_NAME, at, what + " `" + name + "` stands twice")
+              .and(first, "it stands here first")
+              .help("give one of them another name, or delete it"));
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package org.tidemark.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tidemark.model.Barred;
+import org.tidemark.model.Bibliography;
+import org.tidemark.model.Care;
+import org.tidemark.model.Finding;
+import org.tidemark.model.Header;
+import org.tidemark.model.NamedBand;
+import org.tidemark.model.Policy;
+import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Question;
+import org.tidemark.model.Term;
+import org.tidemark.model.Vocabulary;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Loaded;
+import org.tidemark.source.Located;
+import org.tidemark.source.Problems;
+import org.tidemark.yaml.YamlNode;
+
+/**
+ * Reads one policy file. Names are looked up in the vocabulary, in the file itself and in the
+ * layers below it.
+ */
+public final class PolicyLoader {
+  private final Vocabulary vocabulary;
+  private final Bibliography bibliography;
+
+  public PolicyLoader(Vocabulary vocabulary, Bibliography bibliography) {
+    this.vocabulary = vocabulary;
+    this.bibliography = bibliography;
+  }
+
+  /**
+   * The name of the policy that a file builds on, so that it can be read first; empty if it builds
+   * on nothing.
+   */
+  public static Optional<Located<String>> buildsOn(YamlNode root) {
+    Fields fields = Fields.of(root, "a policy", new Problems());
+    return fields.optionalText("builds-on").filter(name -> !name.value().equals("nothing"));
+  }
+
+  /**
+   * Reads a policy.
+   *
+   * @param root the file
+   * @param below the policies that it builds on, the lowest first
+   */
+  public Loaded<Policy> load(YamlNode root, List<Policy> below) {
+    Problems problems = new Problems();
+    Known known = new Known(vocabulary, below);
+    Fields fields = Fields.of(root, "a policy", problems);
+    Citations citations = new Citations(bibliography, problems);
+    Header header = new HeaderReader(vocabulary, citations, problems).read(fields);
+    Backings backings = new Backings(header.kind(), citations);
+    List<PolicyValue> values = new ValuesReader(known, backings, problems).read(fields);
+    List<NamedBand> bands = new BandsReader(known, citations, problems).read(fields);
+    List<Barred> barred = barred(fields, backings, problems);
+    List<Term> terms = new TermsReader(known, backings, problems).read(fields);
+    Wording wording = new Wording(known, problems);
+    CareReader careReader = new CareReader(header.name(), known, wording, backings, problems);
+    Care care = careReader.read(fields);
+    List<Question> questions =
+        new QuestionsReader(header.name(), known, wording, backings, problems).read(fields);
+    List<String> open = fields.texts("not-stated").stream().map(Located::value).toList();
+    fields.done();
+    return problems.conclude(
+        () -> new Policy(header, values, bands, barred, terms, questions, care, open));
+  }
+
+  private List<Barred> barred(Fields policy, Backings backings, Problems problems) {
+    List<Barred> all = new ArrayList<>();
+    policy.list(
+        "barred",
+        node -> {
+          Fields fields = Fields.of(node, "a barred test", problems);
+          List<Located<String>> tests = fields.texts("tests");
+          List<String> sources = backings.read(fields).sources();
+          fields.done();
+          tests.forEach(test -> barredTest(test, sources, problems).ifPresent(all::add));
+          return node;
+        });
+    return all;
+  }
+
+  private Optional<Barred> barredTest(
+      Located<String> test, List<String> sources, Problems problems) {
+    Optional<Barred> known = vocabulary.finding(test.value()).flatMap(Finding::barred);
+    if (known.isEmpty()) {
+      List<String> may =
+          vocabulary.findings().stream()
+              .filter(f -> f.barred().isPresent())
+              .map(Finding::name)
+              .toList();
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.UNKNOWN_FINDING,
+                  test.span(),
+                  "`" + test.value() + "` is not a test that the vocabulary can bar")
+              .help(Fields.suggest(test.value(), may)));
+    }
+    return known.map(b -> new Barred(b.finding(), b.options(), b.because(), sources));
+  }
+}

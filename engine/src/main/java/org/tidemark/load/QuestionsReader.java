@@ -1,0 +1,91 @@
+package org.tidemark.load;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.model.Axis;
+import org.tidemark.model.Outcome;
+import org.tidemark.model.Question;
+import org.tidemark.source.Located;
+import org.tidemark.source.Place;
+import org.tidemark.source.Problems;
+import org.tidemark.yaml.YamlMap;
+import org.tidemark.yaml.YamlNode;
+import org.tidemark.yaml.YamlText;
+
+/** Reads what a policy decides. */
+final class QuestionsReader {
+  private final String layer;
+  private final Known known;
+  private final Wording wording;
+  private final Backings backings;
+  private final Problems problems;
+  private final Names questions;
+  private final Names rules;
+
+  QuestionsReader(
+      String layer, Known known, Wording wording, Backings backings, Problems problems) {
+    this.layer = layer;
+    this.known = known;
+    this.wording = wording;
+    this.backings = backings;
+    this.problems = problems;
+    this.questions = new Names("question", problems);
+    this.rules = new Names("rule", problems);
+  }
+
+  List<Question> read(Fields policy) {
+    policy.required("questions");
+    return policy.named("questions", this::question);
+  }
+
+  private Question question(YamlMap.Entry entry) {
+    String name = entry.key().text();
+    questions.give(name, entry.key().span());
+    Fields fields = Fields.of(entry.value(), "the question `" + name + "`", problems);
+    Optional<String> asks = fields.optionalText("asks").map(Located::value);
+    Map<Outcome, String> words = words(fields);
+    Set<Axis> speaksOf = axes(fields, "speaks-of");
+    Set<Axis> left = axes(fields, "left-to-hospital");
+    RuleReader reader = new RuleReader(layer, known, wording, backings, rules, problems);
+    List<RuleReader.Unchecked> read = fields.list("rules", reader::read);
+    fields.done();
+    read.forEach(r -> known.learn(name, r.rule()));
+    read.forEach(r -> reader.checkNames(name, r));
+    return new Question(
+        name,
+        asks,
+        words,
+        speaksOf,
+        left,
+        read.stream().map(RuleReader.Unchecked::rule).toList(),
+        Place.at(entry.key().span()));
+  }
+
+  private Map<Outcome, String> words(Fields question) {
+    Map<Outcome, String> words = new EnumMap<>(Outcome.class);
+    Optional<YamlNode> node = question.optional("words");
+    if (node.isPresent()) {
+      Fields fields = Fields.of(node.get(), "`words`", problems);
+      for (Outcome outcome : Outcome.values()) {
+        words.put(outcome, fields.text(outcome.word()).value());
+      }
+      fields.done();
+    }
+    return words;
+  }
+
+  private Set<Axis> axes(Fields fields, String key) {
+    Optional<YamlNode> node = fields.optional(key);
+    if (node.isPresent() && node.get() instanceof YamlText text && text.text().equals("all")) {
+      return EnumSet.allOf(Axis.class);
+    }
+    List<Axis> axes = new ArrayList<>();
+    fields.texts(key).forEach(t -> fields.constant(t, Axis.class, key).ifPresent(axes::add));
+    return axes.isEmpty() ? EnumSet.noneOf(Axis.class) : EnumSet.copyOf(axes);
+  }
+}

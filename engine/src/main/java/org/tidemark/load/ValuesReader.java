@@ -1,0 +1,116 @@
+package org.tidemark.load;
+
+import java.math.BigDecimal;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Rule;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Located;
+import org.tidemark.source.Place;
+import org.tidemark.source.Problems;
+import org.tidemark.yaml.YamlMap;
+
+/** Reads the numbers of a policy, each written once with its unit, its reason and its source. */
+final class ValuesReader {
+  private final Known known;
+  private final Backings backings;
+  private final Problems problems;
+  private final Names names;
+
+  ValuesReader(Known known, Backings backings, Problems problems) {
+    this.known = known;
+    this.backings = backings;
+    this.problems = problems;
+    this.names = new Names("value", problems);
+  }
+
+  List<PolicyValue> read(Fields policy) {
+    List<PolicyValue> values = policy.named("values", this::value);
+    values.forEach(known::learn);
+    return values;
+  }
+
+  private PolicyValue value(YamlMap.Entry entry) {
+    String name = entry.key().text();
+    names.give(name, entry.key().span());
+    Fields fields = Fields.of(entry.value(), "the value `" + name + "`", problems);
+    PolicyValue.Content content = content(fields, name);
+    boolean window = content instanceof PolicyValue.Window;
+    String unit = window ? "" : fields.text("unit").value();
+    Optional<String> why = fields.optionalText("why").map(Located::value);
+    Optional<PolicyValue.Stricter> stricter = fields.word("stricter", PolicyValue.Stricter.class);
+    fields.optionalText("was").ifPresent(was -> Scalars.number(was, unit, problems));
+    Rule.Backing backing = backings.read(fields);
+    fields.done();
+    return new PolicyValue(
+        name,
+        content,
+        unit,
+        why,
+        backing.standing(),
+        backing.sources(),
+        stricter,
+        Place.at(entry.key().span().to(entry.value().span())));
+  }
+
+  private PolicyValue.Content content(Fields fields, String name) {
+    if (fields.has("from") || fields.has("until")) {
+      return window(fields);
+    }
+    if (fields.has("at-least") || fields.has("at-most")) {
+      return range(fields);
+    }
+    Located<String> is = fields.text("is");
+    if (is.value().equals("not-stated")) {
+      problems.add(
+          Diagnostic.notice(
+              DiagnosticCode.VALUE_NOT_STATED,
+              is.span(),
+              "`" + name + "` is not stated; a rule that needs it cannot fire"));
+      return new PolicyValue.NotStated();
+    }
+    return number(is, fields)
+        .<PolicyValue.Content>map(PolicyValue.Single::new)
+        .orElseGet(PolicyValue.NotStated::new);
+  }
+
+  private Optional<BigDecimal> number(Located<String> text, Fields fields) {
+    return Scalars.number(
+        text, fields.optionalText("unit").map(Located::value).orElse(""), problems);
+  }
+
+  private PolicyValue.Content range(Fields fields) {
+    Optional<BigDecimal> low = number(fields.text("at-least"), fields);
+    Optional<BigDecimal> high = number(fields.text("at-most"), fields);
+    if (low.isEmpty() || high.isEmpty()) {
+      return new PolicyValue.NotStated();
+    }
+    if (low.get().compareTo(high.get()) > 0) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.REVERSED, fields.span(), "the lower end lies above the upper end")
+              .help("write the lower number in at-least"));
+    }
+    return new PolicyValue.Range(low.get(), high.get());
+  }
+
+  private PolicyValue.Content window(Fields fields) {
+    Optional<LocalTime> from = Scalars.time(fields.text("from"), problems);
+    Optional<LocalTime> until = Scalars.time(fields.text("until"), problems);
+    if (from.isEmpty() || until.isEmpty()) {
+      return new PolicyValue.NotStated();
+    }
+    if (from.get().equals(until.get())) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.CANNOT_HOLD,
+                  fields.span(),
+                  "the window ends in the minute in which it begins")
+              .help("`until` is the first minute that no longer belongs to it"));
+    }
+    return new PolicyValue.Window(from.get(), until.get());
+  }
+}
