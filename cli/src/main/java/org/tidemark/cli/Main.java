@@ -7,6 +7,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.tidemark.cli.output.ExitCode;
 import picocli.CommandLine;
 
 /** The way in; the only class that touches the process's own streams and its exit. */

@@ -1,4 +1,4 @@
-/** The only place that writes to a stream handed in by the program. */
+/** Writing to the streams that the program hands in, and how a run ends. */
 @NullMarked
 package org.tidemark.cli.output;
 

@@ -1,4 +1,4 @@
-package org.tidemark.cli;
+package org.tidemark.cli.output;
 
 /** How the program ends; one meaning each. An outcome such as hold is an answer, not an error. */
 public enum ExitCode {

@@ -1,4 +1,4 @@
-package org.tidemark.cli;
+package org.tidemark.cli.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,0 +1,2 @@
+/** Anything above as text. */
+package org.tidemark.report;
