@@ -28,7 +28,18 @@ final class Measures {
   static boolean fits(
       BigDecimal number, Span at, Finding finding, Domain.Measure measure, Problems problems) {
     if (!measure.inRange(number)) {
-      problems.add(outOfRange(number, at, finding, measure));
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.OUT_OF_RANGE,
+                  at,
+                  "`" + finding.name() + "` cannot be " + number.toPlainString())
+              .help(
+                  "it goes from "
+                      + measure.print(measure.lowest())
+                      + " to "
+                      + measure.print(measure.highest())
+                      + " "
+                      + measure.unit()));
       return false;
     }
     if (!measure.onStep(number)) {
@@ -36,21 +47,6 @@ final class Measures {
       return false;
     }
     return true;
-  }
-
-  private static Diagnostic outOfRange(
-      BigDecimal number, Span at, Finding finding, Domain.Measure measure) {
-    return Diagnostic.error(
-            DiagnosticCode.OUT_OF_RANGE,
-            at,
-            "`" + finding.name() + "` cannot be " + number.toPlainString())
-        .help(
-            "it goes from "
-                + measure.print(measure.lowest())
-                + " to "
-                + measure.print(measure.highest())
-                + " "
-                + measure.unit());
   }
 
   private static Diagnostic offStep(

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.tidemark.source.Ordered;
 import org.tidemark.source.Place;
 
 /**
@@ -27,9 +26,9 @@ public record Question(
     List<Rule> rules,
     Place place) {
   public Question {
-    words = Ordered.map(words);
-    speaksOf = Ordered.set(speaksOf);
-    leftToHospital = Ordered.set(leftToHospital);
+    words = Map.copyOf(words);
+    speaksOf = Set.copyOf(speaksOf);
+    leftToHospital = Set.copyOf(leftToHospital);
     rules = List.copyOf(rules);
   }
 }

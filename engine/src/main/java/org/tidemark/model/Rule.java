@@ -3,7 +3,6 @@ package org.tidemark.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.tidemark.source.Ordered;
 import org.tidemark.source.Place;
 
 /**
@@ -38,8 +37,8 @@ public record Rule(
     Backing backing,
     Place place) {
   public Rule {
-    which = Ordered.set(which);
-    winsOver = Ordered.set(winsOver);
+    which = Set.copyOf(which);
+    winsOver = Set.copyOf(winsOver);
   }
 
   /**

@@ -2,7 +2,6 @@ package org.tidemark.model;
 
 import java.util.Map;
 import java.util.Optional;
-import org.tidemark.source.Ordered;
 
 /**
  * What a finding usually is. For writing worked cases only, where a source says nothing of most
@@ -13,7 +12,7 @@ import org.tidemark.source.Ordered;
  */
 public record UsualAnswers(Map<String, Value> values) {
   public UsualAnswers {
-    values = Ordered.map(values);
+    values = Map.copyOf(values);
   }
 
   public Optional<Value> of(String finding) {

@@ -1,4 +1,4 @@
-/** View records to HTML and PDF cards. */
+/** View records to HTML and PDF cards, and guidance filled with a policy's values. */
 @NullMarked
 package org.tidemark.print;
 
