@@ -1,0 +1,94 @@
+package org.tidemark.trial;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tidemark.load.Fields;
+import org.tidemark.load.FindingsLoader;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Outcome;
+import org.tidemark.model.Vocabulary;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Loaded;
+import org.tidemark.source.Located;
+import org.tidemark.source.Place;
+import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
+import org.tidemark.yaml.YamlNode;
+
+/** Reads worked cases. A file without any is an error: a trial of nothing must never pass. */
+public final class CasesLoader {
+  private final Vocabulary vocabulary;
+  private final Problems problems = new Problems();
+  private final Map<String, Span> names = new HashMap<>();
+
+  private CasesLoader(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  public static Loaded<CaseFile> load(YamlNode root, Vocabulary vocabulary) {
+    return new CasesLoader(vocabulary).read(root);
+  }
+
+  private Loaded<CaseFile> read(YamlNode root) {
+    Fields fields = Fields.of(root, "a file of worked cases", problems);
+    String policy = fields.text("cases-of").value();
+    fields.required("cases");
+    List<WorkedCase> cases = fields.list("cases", this::workedCase);
+    fields.done();
+    if (cases.isEmpty()) {
+      problems.add(
+          Diagnostic.error(DiagnosticCode.NO_CASES, fields.span(), "there is no worked case here")
+              .help("write one: findings, and the answer that is expected"));
+    }
+    return problems.conclude(() -> new CaseFile(policy, cases));
+  }
+
+  private WorkedCase workedCase(YamlNode node) {
+    Fields fields = Fields.of(node, "a worked case", problems);
+    Located<String> name = fields.text("case");
+    isNew(name);
+    WorkedCase read =
+        new WorkedCase(
+            name.value(),
+            fields.text("kind").value(),
+            fields.text("source").value(),
+            fields.text("question").value(),
+            fields.requiredWord("rest", Rest.class).orElse(Rest.UNKNOWN),
+            findings(fields),
+            fields.requiredWord("expect", Outcome.class).orElse(Outcome.HOLD),
+            texts(fields, "rules"),
+            texts(fields, "needs"),
+            fields.optionalText("case-says").map(Located::value),
+            fields.optionalText("why").map(Located::value),
+            texts(fields, "not-expressed"),
+            Place.at(name.span()));
+    fields.done();
+    return read;
+  }
+
+  private Findings findings(Fields fields) {
+    Optional<YamlNode> node = fields.required("findings");
+    return node.map(n -> problems.keep(FindingsLoader.load(n, vocabulary), () -> Findings.NONE))
+        .orElse(Findings.NONE);
+  }
+
+  private static List<String> texts(Fields fields, String key) {
+    return fields.texts(key).stream().map(Located::value).toList();
+  }
+
+  private void isNew(Located<String> name) {
+    Span first = names.putIfAbsent(name.value(), name.span());
+    if (first != null) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.DUPLICATE_NAME,
+                  name.span(),
+                  "the case `" + name.value() + "` stands twice")
+              .and(first, "it stands here first")
+              .help("give one of them another name, such as " + name.value() + "b"));
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package org.tidemark.trial;
+
+import java.util.List;
+import java.util.Optional;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Finding;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Seen;
+import org.tidemark.model.UsualAnswers;
+import org.tidemark.model.Value;
+import org.tidemark.model.Vocabulary;
+
+/** Fills the findings of a worked case up with what they usually are, as far as they then exist. */
+final class Completed {
+  private final Vocabulary vocabulary;
+  private final UsualAnswers usual;
+
+  Completed(Vocabulary vocabulary, UsualAnswers usual) {
+    this.vocabulary = vocabulary;
+    this.usual = usual;
+  }
+
+  Findings findings(WorkedCase worked) {
+    if (worked.rest() == Rest.UNKNOWN) {
+      return worked.findings();
+    }
+    Findings filled = worked.findings();
+    // In asking order, so that a finding comes after those that it hangs on.
+    for (Finding finding : vocabulary.findings()) {
+      Optional<Value> value = usual.of(finding.name());
+      if (value.isPresent()
+          && filled.entry(finding.name()).isEmpty()
+          && mayExist(finding, filled)) {
+        filled = filled.with(finding.name(), new Findings.Entry(seen(value.get()), worked.place()));
+      }
+    }
+    return filled;
+  }
+
+  private static boolean mayExist(Finding finding, Findings filled) {
+    List<Condition.Options> parents = finding.applies();
+    return parents.stream()
+        .allMatch(
+            p ->
+                filled
+                    .entry(p.finding())
+                    .map(
+                        e ->
+                            p.options().containsAll(e.seen().options())
+                                && e.seen().from().isEmpty())
+                    .orElse(false));
+  }
+
+  private static Seen seen(Value value) {
+    return value instanceof Value.Amount amount
+        ? Seen.number(amount.number())
+        : Seen.option(((Value.Word) value).name());
+  }
+}

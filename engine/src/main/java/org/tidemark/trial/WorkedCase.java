@@ -1,0 +1,45 @@
+package org.tidemark.trial;
+
+import java.util.List;
+import java.util.Optional;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Outcome;
+import org.tidemark.source.Place;
+
+/**
+ * Findings, and the answer that a policy must give to them.
+ *
+ * @param name its name, such as a published incident's number
+ * @param kind what sort of situation it is
+ * @param source what the situation is taken from
+ * @param question the question that is asked
+ * @param rest what everything is that the findings do not name
+ * @param findings what the source states
+ * @param expect the answer
+ * @param rules rules that must fire, whatever is unknown
+ * @param needs findings that must still be asked
+ * @param caseSays the answer that the source's own reading gives, in its words
+ * @param why why the answer is what it is
+ * @param notExpressed facts of the source that the vocabulary cannot say
+ * @param place where it is written
+ */
+public record WorkedCase(
+    String name,
+    String kind,
+    String source,
+    String question,
+    Rest rest,
+    Findings findings,
+    Outcome expect,
+    List<String> rules,
+    List<String> needs,
+    Optional<String> caseSays,
+    Optional<String> why,
+    List<String> notExpressed,
+    Place place) {
+  public WorkedCase {
+    rules = List.copyOf(rules);
+    needs = List.copyOf(needs);
+    notExpressed = List.copyOf(notExpressed);
+  }
+}
