@@ -78,10 +78,7 @@ final class Bounds {
       checkUnit(value.get(), text, measure);
       return new Limit.Named(typed);
     }
-    if (!Scalars.looksLikeNumber(typed)
-        && typed
-            .chars()
-            .allMatch(c -> Character.isLowerCase(c) || Character.isDigit(c) || c == '-')) {
+    if (looksLikeName(typed)) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.UNKNOWN_VALUE, text.span(), "no value is called `" + typed + "`")
@@ -91,6 +88,13 @@ final class Bounds {
     return Measures.reading(text, finding, measure, problems)
         .<Limit>map(Limit.Fixed::new)
         .orElseGet(Limit.NotStated::new);
+  }
+
+  private static boolean looksLikeName(String typed) {
+    return !Scalars.looksLikeNumber(typed)
+        && typed
+            .chars()
+            .allMatch(c -> Character.isLowerCase(c) || Character.isDigit(c) || c == '-');
   }
 
   private void checkUnit(PolicyValue value, Located<String> text, Domain.Measure measure) {
@@ -119,18 +123,16 @@ final class Bounds {
     int order = lower.get().compareTo(upper.get());
     boolean touching = band.lower().get().inclusive() && band.upper().get().inclusive();
     if (order > 0 || (order == 0 && !touching)) {
-      problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.REVERSED,
-                  fields.span(),
-                  "no number is from "
-                      + lower.get().toPlainString()
-                      + " to "
-                      + upper.get().toPlainString()
-                      + " here")
-              .help(
-                  "the lower end goes into at-least or above, the upper end into at-most or below"));
+      problems.add(reversed(lower.get(), upper.get(), fields));
     }
+  }
+
+  private static Diagnostic reversed(BigDecimal lower, BigDecimal upper, Fields fields) {
+    return Diagnostic.error(
+            DiagnosticCode.REVERSED,
+            fields.span(),
+            "no number is from " + lower.toPlainString() + " to " + upper.toPlainString() + " here")
+        .help("the lower end goes into at-least or above, the upper end into at-most or below");
   }
 
   /** The number behind a limit as far as this file and the layers below it know it. */

@@ -1,7 +1,9 @@
 package org.tidemark.load;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tidemark.model.Care;
 import org.tidemark.model.Condition;
@@ -49,7 +51,38 @@ final class CareReader {
         fallbacks,
         contacts,
         policy.list("trays", node -> tray(node, trays)),
-        policy.named("records", this::record));
+        policy.named("records", this::record),
+        calls(policy));
+  }
+
+  /**
+   * A floor names no contacts; the hospital on it says whom to call for each of the floor's rules.
+   */
+  private Map<String, String> calls(Fields policy) {
+    Map<String, String> calls = new LinkedHashMap<>();
+    for (Calls call : policy.named("calls", this::call)) {
+      calls.put(call.rule(), call.contact());
+    }
+    return calls;
+  }
+
+  private record Calls(String rule, String contact) {}
+
+  private Calls call(YamlMap.Entry entry) {
+    String rule = entry.key().text();
+    String contact = entry.value() instanceof YamlText text ? text.text() : "";
+    if (!known.isRule(rule)) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.UNKNOWN_RULE,
+                  entry.key().span(),
+                  "no rule of a layer below is called `" + rule + "`")
+              .help(Fields.suggest(rule, known.ruleNames())));
+    }
+    if (!known.contacts().contains(contact)) {
+      unknownContact(Place.at(entry.value().span()), contact);
+    }
+    return new Calls(rule, contact);
   }
 
   private List<Contact> contacts(Fields policy) {

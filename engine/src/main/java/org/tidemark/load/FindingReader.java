@@ -229,26 +229,28 @@ final class FindingReader {
 
   /** The finding with the ones that it hangs on. */
   Finding whole(Map<String, Finding> all) {
-    List<Condition.Options> parents =
-        applies
-            .map(
-                node ->
-                    Fields.of(node, "`applies`", problems).entries().stream()
-                        .flatMap(e -> parent(e, all).stream())
-                        .toList())
-            .orElse(List.of());
     return new Finding(
         bare.name(),
         bare.asks(),
         bare.domain(),
         bare.worse(),
-        parents,
+        parents(all),
         bare.whenClosed(),
         bare.barred(),
         bare.askingOrder(),
         bare.renew(),
         bare.how(),
         bare.place());
+  }
+
+  private List<Condition.Options> parents(Map<String, Finding> all) {
+    return applies
+        .map(
+            node ->
+                Fields.of(node, "`applies`", problems).entries().stream()
+                    .flatMap(e -> parent(e, all).stream())
+                    .toList())
+        .orElse(List.of());
   }
 
   private Optional<Condition.Options> parent(YamlMap.Entry e, Map<String, Finding> all) {
@@ -265,18 +267,19 @@ final class FindingReader {
     Set<String> options = new LinkedHashSet<>();
     for (Located<String> text : fields.texts(e.value(), "`applies`")) {
       if (parent.domain().option(text.value()).isEmpty()) {
-        problems.add(
-            Diagnostic.error(
-                    DiagnosticCode.UNKNOWN_OPTION,
-                    text.span(),
-                    "`" + parent.name() + "` cannot be `" + text.value() + "`")
-                .help(
-                    Fields.suggest(
-                        text.value(),
-                        parent.domain().options().stream().map(Option::name).toList())));
+        problems.add(cannotBe(parent, text));
       }
       options.add(text.value());
     }
     return Optional.of(new Condition.Options(parent.name(), options));
+  }
+
+  private static Diagnostic cannotBe(Finding parent, Located<String> text) {
+    List<String> options = parent.domain().options().stream().map(Option::name).toList();
+    return Diagnostic.error(
+            DiagnosticCode.UNKNOWN_OPTION,
+            text.span(),
+            "`" + parent.name() + "` cannot be `" + text.value() + "`")
+        .help(Fields.suggest(text.value(), options));
   }
 }

@@ -104,6 +104,14 @@ final class Known {
     return List.copyOf(contacts);
   }
 
+  boolean isRule(String name) {
+    return rules.values().stream().anyMatch(r -> r.containsKey(name));
+  }
+
+  List<String> ruleNames() {
+    return rules.values().stream().flatMap(r -> r.keySet().stream()).sorted().toList();
+  }
+
   Map<String, Effect> rulesOf(String question) {
     return rules.getOrDefault(question, Map.of());
   }

@@ -28,18 +28,7 @@ final class Measures {
   static boolean fits(
       BigDecimal number, Span at, Finding finding, Domain.Measure measure, Problems problems) {
     if (!measure.inRange(number)) {
-      problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.OUT_OF_RANGE,
-                  at,
-                  "`" + finding.name() + "` cannot be " + number.toPlainString())
-              .help(
-                  "it goes from "
-                      + measure.print(measure.lowest())
-                      + " to "
-                      + measure.print(measure.highest())
-                      + " "
-                      + measure.unit()));
+      problems.add(outOfRange(number, at, finding, measure));
       return false;
     }
     if (!measure.onStep(number)) {
@@ -47,6 +36,21 @@ final class Measures {
       return false;
     }
     return true;
+  }
+
+  private static Diagnostic outOfRange(
+      BigDecimal number, Span at, Finding finding, Domain.Measure measure) {
+    return Diagnostic.error(
+            DiagnosticCode.OUT_OF_RANGE,
+            at,
+            "`" + finding.name() + "` cannot be " + number.toPlainString())
+        .help(
+            "it goes from "
+                + measure.print(measure.lowest())
+                + " to "
+                + measure.print(measure.highest())
+                + " "
+                + measure.unit());
   }
 
   private static Diagnostic offStep(

@@ -49,12 +49,7 @@ final class Scalars {
     }
     Matcher pasted = NUMBER_AND_UNIT.matcher(typed);
     if (pasted.matches() && !pasted.group(2).equals("e") && !typed.startsWith("0x")) {
-      String field = unit.isEmpty() ? "" : "; the unit here is " + unit + " already";
-      return Diagnostic.error(
-              DiagnosticCode.UNIT_IN_NUMBER,
-              text.span(),
-              "`" + typed + "` is a number with something behind it")
-          .help("write the number alone: " + pasted.group(1) + field);
+      return withUnit(text, pasted.group(1), unit);
     }
     return Diagnostic.error(
             DiagnosticCode.NOT_A_NUMBER, text.span(), "`" + typed + "` is not a plain number")
@@ -62,23 +57,20 @@ final class Scalars {
             "write digits, and one point if there are decimals, such as 5.5; limits in words go in the field's name: at-most, below, at-least, above");
   }
 
+  private static Diagnostic withUnit(Located<String> text, String number, String unit) {
+    String field = unit.isEmpty() ? "" : "; the unit here is " + unit + " already";
+    return Diagnostic.error(
+            DiagnosticCode.UNIT_IN_NUMBER,
+            text.span(),
+            "`" + text.value() + "` is a number with something behind it")
+        .help("write the number alone: " + number + field);
+  }
+
   /** A day, as year-month-day; every other order of day and month is refused, not guessed at. */
   static Optional<LocalDate> date(Located<String> text, Problems problems) {
     Matcher date = DATE.matcher(text.value());
     if (date.matches()) {
-      try {
-        return Optional.of(
-            LocalDate.of(
-                Integer.parseInt(date.group(1)),
-                Integer.parseInt(date.group(2)),
-                Integer.parseInt(date.group(3))));
-      } catch (DateTimeException noSuchDay) {
-        problems.add(
-            Diagnostic.error(
-                    DiagnosticCode.BAD_DATE, text.span(), "there is no day `" + text.value() + "`")
-                .help("check the month and the day"));
-        return Optional.empty();
-      }
+      return day(date, text, problems);
     }
     problems.add(
         Diagnostic.error(
@@ -87,6 +79,22 @@ final class Scalars {
                 "`" + text.value() + "` is not a date of the form year-month-day")
             .help("write the thirty-first of March 2026 as 2026-03-31"));
     return Optional.empty();
+  }
+
+  private static Optional<LocalDate> day(Matcher date, Located<String> text, Problems problems) {
+    try {
+      return Optional.of(
+          LocalDate.of(
+              Integer.parseInt(date.group(1)),
+              Integer.parseInt(date.group(2)),
+              Integer.parseInt(date.group(3))));
+    } catch (DateTimeException noSuchDay) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.BAD_DATE, text.span(), "there is no day `" + text.value() + "`")
+              .help("check the month and the day"));
+      return Optional.empty();
+    }
   }
 
   /** A time of day, as hours:minutes. */

@@ -33,14 +33,7 @@ final class TermsReader {
   private Term term(YamlMap.Entry entry) {
     String name = entry.key().text();
     names.give(name, entry.key().span());
-    if (known.vocabulary().finding(name).isPresent()) {
-      problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.DUPLICATE_NAME,
-                  entry.key().span(),
-                  "`" + name + "` is the name of a finding")
-              .help("give the term a name of its own"));
-    }
+    notAFinding(entry);
     Fields fields = Fields.of(entry.value(), "the term `" + name + "`", problems);
     ConditionReader conditions = new ConditionReader(known, problems);
     List<Condition> alternatives =
@@ -53,6 +46,18 @@ final class TermsReader {
     fields.done();
     return new Term(
         name, alternatives, backing.standing(), backing.sources(), Place.at(entry.key().span()));
+  }
+
+  private void notAFinding(YamlMap.Entry entry) {
+    String name = entry.key().text();
+    if (known.vocabulary().finding(name).isPresent()) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.DUPLICATE_NAME,
+                  entry.key().span(),
+                  "`" + name + "` is the name of a finding")
+              .help("give the term a name of its own"));
+    }
   }
 
   private void oneLevel(Condition alternative, YamlMap.Entry entry) {

@@ -72,18 +72,15 @@ public final class VocabularyLoader {
               .filter(
                   p -> order.getOrDefault(p, BigDecimal.ZERO).compareTo(finding.askingOrder()) >= 0)
               .findFirst();
-      later.ifPresent(
-          parent ->
-              problems.add(
-                  Diagnostic.error(
-                          DiagnosticCode.CANNOT_HOLD,
-                          finding.place().span(),
-                          "`"
-                              + finding.name()
-                              + "` hangs on `"
-                              + parent
-                              + "`, which is asked later")
-                      .help("give `" + parent + "` a lower `ask`")));
+      later.ifPresent(parent -> problems.add(askedTooEarly(finding, parent)));
     }
+  }
+
+  private static Diagnostic askedTooEarly(Finding finding, String parent) {
+    return Diagnostic.error(
+            DiagnosticCode.CANNOT_HOLD,
+            finding.place().span(),
+            "`" + finding.name() + "` hangs on `" + parent + "`, which is asked later")
+        .help("give `" + parent + "` a lower `ask`");
   }
 }

@@ -1,6 +1,7 @@
 package org.tidemark.model;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a policy says beside its rules.
@@ -10,18 +11,21 @@ import java.util.List;
  * @param contacts whom to call
  * @param trays what to gather
  * @param records what to write down
+ * @param calls whom to call when a rule of a layer below escalates, by rule
  */
 public record Care(
     List<Lapse> lapses,
     List<Fallback> fallbacks,
     List<Contact> contacts,
     List<Tray> trays,
-    List<RecordList> records) {
+    List<RecordList> records,
+    Map<String, String> calls) {
   public Care {
     lapses = List.copyOf(lapses);
     fallbacks = List.copyOf(fallbacks);
     contacts = List.copyOf(contacts);
     trays = List.copyOf(trays);
     records = List.copyOf(records);
+    calls = Map.copyOf(calls);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.tidemark.source.Ordered;
 import org.tidemark.source.Place;
 
 /**
@@ -26,9 +27,9 @@ public record Question(
     List<Rule> rules,
     Place place) {
   public Question {
-    words = Map.copyOf(words);
-    speaksOf = Set.copyOf(speaksOf);
-    leftToHospital = Set.copyOf(leftToHospital);
+    words = Ordered.map(words);
+    speaksOf = Ordered.set(speaksOf);
+    leftToHospital = Ordered.set(leftToHospital);
     rules = List.copyOf(rules);
   }
 }

@@ -3,6 +3,7 @@ package org.tidemark.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tidemark.source.Ordered;
 import org.tidemark.source.Place;
 
 /**
@@ -37,8 +38,8 @@ public record Rule(
     Backing backing,
     Place place) {
   public Rule {
-    which = Set.copyOf(which);
-    winsOver = Set.copyOf(winsOver);
+    which = Ordered.set(which);
+    winsOver = Ordered.set(winsOver);
   }
 
   /**

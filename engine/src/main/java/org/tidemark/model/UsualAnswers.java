@@ -2,6 +2,7 @@ package org.tidemark.model;
 
 import java.util.Map;
 import java.util.Optional;
+import org.tidemark.source.Ordered;
 
 /**
  * What a finding usually is. For writing worked cases only, where a source says nothing of most
@@ -12,7 +13,7 @@ import java.util.Optional;
  */
 public record UsualAnswers(Map<String, Value> values) {
   public UsualAnswers {
-    values = Map.copyOf(values);
+    values = Ordered.map(values);
   }
 
   public Optional<Value> of(String finding) {

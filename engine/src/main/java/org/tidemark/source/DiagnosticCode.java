@@ -63,6 +63,7 @@ public enum DiagnosticCode {
   OVERLAP("A reading is both inside and outside what passes."),
   FAILS_WITHOUT_REPEAT(
       "A reading fails and the repeat test stated for failed readings leaves it out."),
+  BAND_RELATION("A band does not lie to another as the policy says it does."),
   REVERSED_DIRECTION("The passing side of a measure is its more worrying side."),
   NO_END_STATED("One end of a band is not stated."),
   VALUE_NOT_STATED("The value is not stated."),

@@ -10,8 +10,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.tools.JavaCompiler;
 import javax.tools.StandardJavaFileManager;
@@ -50,6 +52,15 @@ public record SourceScan(List<Measure> methods, List<Measure> files, List<String
   public static long p95(List<Measure> measures) {
     List<Long> sorted = measures.stream().map(Measure::lines).sorted().toList();
     return sorted.get((int) Math.ceil(sorted.size() * 0.95) - 1);
+  }
+
+  /** The methods over 20 lines, the longest first, each with its place. */
+  public String longestMethods() {
+    return methods.stream()
+        .filter(m -> m.lines() > 20)
+        .sorted(Comparator.comparingLong(Measure::lines).reversed())
+        .map(m -> m.lines() + " lines at " + m.place())
+        .collect(Collectors.joining("; "));
   }
 
   private void measure(Path root, Path path, long longestFile) {

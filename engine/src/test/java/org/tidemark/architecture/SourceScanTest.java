@@ -54,6 +54,14 @@ class SourceScanTest {
   }
 
   @Test
+  void mostMethodsAndFilesAreSmall() {
+    assertTrue(
+        SourceScan.p95(MAIN.methods()) <= 20,
+        () -> "one method in twenty is over 20 lines; the longest are " + MAIN.longestMethods());
+    assertTrue(SourceScan.p95(MAIN.files()) <= 300, "one file in twenty is over 300 lines");
+  }
+
+  @Test
   void nineteenOfTwentyAreWithinTheP95() {
     List<SourceScan.Measure> twenty =
         LongStream.rangeClosed(1, 20).mapToObj(n -> new SourceScan.Measure("", n)).toList();

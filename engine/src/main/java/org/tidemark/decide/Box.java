@@ -1,0 +1,109 @@
+package org.tidemark.decide;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A region of the space of findings: for some findings, the cells that they may have, as bits of a
+ * long. A rule holds in a few boxes; a case lies in a box when each of these findings has one of
+ * its cells.
+ */
+final class Box {
+  private final int[] findings;
+  private final long[] cells;
+
+  private Box(int[] findings, long[] cells) {
+    this.findings = findings;
+    this.cells = cells;
+  }
+
+  /**
+   * The box that these cells make; empty if some finding is left without a cell, since then no case
+   * lies in it.
+   */
+  static Optional<Box> of(Map<Integer, Long> cells) {
+    if (cells.containsValue(0L)) {
+      return Optional.empty();
+    }
+    TreeMap<Integer, Long> sorted = new TreeMap<>(cells);
+    int[] findings = sorted.keySet().stream().mapToInt(Integer::intValue).toArray();
+    long[] masks = sorted.values().stream().mapToLong(Long::longValue).toArray();
+    return Optional.of(new Box(findings, masks));
+  }
+
+  static Box of(int finding, long cells) {
+    return new Box(new int[] {finding}, new long[] {cells});
+  }
+
+  int size() {
+    return findings.length;
+  }
+
+  int finding(int i) {
+    return findings[i];
+  }
+
+  long cells(int i) {
+    return cells[i];
+  }
+
+  boolean mentions(int finding) {
+    return Arrays.binarySearch(findings, finding) >= 0;
+  }
+
+  boolean mentionsAny(int[] wanted) {
+    return Arrays.stream(wanted).anyMatch(this::mentions);
+  }
+
+  /** Whether the case with these cells lies in the box. */
+  boolean contains(long[] point) {
+    for (int i = 0; i < findings.length; i++) {
+      if ((point[findings[i]] & cells[i]) == 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Narrows a region to this box; false if nothing is left. */
+  boolean narrow(long[] region) {
+    boolean some = true;
+    for (int i = 0; i < findings.length; i++) {
+      region[findings[i]] &= cells[i];
+      some &= region[findings[i]] != 0;
+    }
+    return some;
+  }
+
+  /** The same box and one condition more. */
+  Box and(int finding, long mask) {
+    Map<Integer, Long> more = new TreeMap<>();
+    for (int i = 0; i < findings.length; i++) {
+      more.put(findings[i], cells[i]);
+    }
+    more.merge(finding, mask, (a, b) -> a & b);
+    return of(more).orElseThrow();
+  }
+
+  /** The same box over renamed findings. */
+  Box renamed(int[] names) {
+    Map<Integer, Long> renamed = new TreeMap<>();
+    for (int i = 0; i < findings.length; i++) {
+      renamed.put(names[findings[i]], cells[i]);
+    }
+    return of(renamed).orElseThrow();
+  }
+
+  @Override
+  public String toString() {
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < findings.length; i++) {
+      parts.add(findings[i] + ":" + Long.toBinaryString(cells[i]));
+    }
+    return parts.toString();
+  }
+}

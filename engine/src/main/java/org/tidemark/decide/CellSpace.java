@@ -1,0 +1,146 @@
+package org.tidemark.decide;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.tidemark.layer.Atom;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Finding;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Vocabulary;
+
+/**
+ * The findings that a question turns on, each cut into cells, and the combinations that cannot
+ * occur.
+ */
+final class CellSpace {
+  private final List<Cells> findings;
+  private final Map<String, Integer> index = new LinkedHashMap<>();
+  private final List<Box> impossible = new ArrayList<>();
+
+  private CellSpace(List<Cells> findings) {
+    this.findings = List.copyOf(findings);
+    for (int i = 0; i < findings.size(); i++) {
+      index.put(findings.get(i).finding().name(), i);
+    }
+    for (int i = 0; i < findings.size(); i++) {
+      impossible(i);
+    }
+  }
+
+  /** The space of all findings that the atoms mention, and of those that they hang on. */
+  static CellSpace of(Vocabulary vocabulary, Collection<Atom> atoms) {
+    Set<String> names = new LinkedHashSet<>();
+    atoms.forEach(a -> addWithParents(vocabulary.require(a.finding()), vocabulary, names));
+    List<Cells> cells = new ArrayList<>();
+    for (Finding finding : vocabulary.findings()) {
+      if (names.contains(finding.name())) {
+        cells.add(
+            Cells.of(
+                finding, atoms.stream().filter(a -> a.finding().equals(finding.name())).toList()));
+      }
+    }
+    return new CellSpace(cells);
+  }
+
+  private static void addWithParents(Finding finding, Vocabulary vocabulary, Set<String> names) {
+    if (names.add(finding.name())) {
+      finding
+          .applies()
+          .forEach(p -> addWithParents(vocabulary.require(p.finding()), vocabulary, names));
+    }
+  }
+
+  /** A finding exists, or is as it is when closed, exactly when all that it hangs on is so. */
+  private void impossible(int child) {
+    Cells cells = findings.get(child);
+    List<Condition.Options> parents = cells.finding().applies();
+    if (parents.isEmpty()) {
+      return;
+    }
+    long closed = closed(cells);
+    Map<Integer, Long> open = new TreeMap<>();
+    for (Condition.Options parent : parents) {
+      int p = position(parent.finding()).orElseThrow();
+      long holds = findings.get(p).in(Conditions.atom(parent));
+      long fails = findings.get(p).all() & ~holds;
+      addImpossible(new TreeMap<>(Map.of(child, cells.all() & ~closed, p, fails)));
+      open.merge(p, holds, (a, b) -> a & b);
+    }
+    if (cells.notApplicable() != 0) {
+      open.put(child, cells.notApplicable());
+      addImpossible(open);
+    }
+  }
+
+  private void addImpossible(Map<Integer, Long> cells) {
+    Box.of(cells).ifPresent(impossible::add);
+  }
+
+  private static long closed(Cells cells) {
+    Optional<String> when = cells.finding().whenClosed();
+    return when.map(cells::option).orElseGet(cells::notApplicable);
+  }
+
+  int size() {
+    return findings.size();
+  }
+
+  Cells cells(int position) {
+    return findings.get(position);
+  }
+
+  Optional<Integer> position(String finding) {
+    return Optional.ofNullable(index.get(finding));
+  }
+
+  /** The combinations of cells that cannot occur. */
+  List<Box> impossible() {
+    return List.copyOf(impossible);
+  }
+
+  /** The whole space. */
+  long[] everything() {
+    return findings.stream().mapToLong(Cells::all).toArray();
+  }
+
+  /**
+   * The part of the space that is left open by what is known. A finding that is not known may be
+   * anything.
+   */
+  long[] region(Findings known) {
+    long[] region = everything();
+    for (int i = 0; i < region.length; i++) {
+      Cells cells = findings.get(i);
+      Optional<Findings.Entry> entry = known.entry(cells.finding().name());
+      if (entry.isPresent()) {
+        region[i] &= cells.in(entry.get().seen());
+      }
+    }
+    return region;
+  }
+
+  /** The finding and all that hang on it, near or far: what may change when it changes. */
+  int[] block(int position) {
+    Set<Integer> block = new LinkedHashSet<>(Set.of(position));
+    boolean grew = true;
+    while (grew) {
+      grew = false;
+      for (int i = 0; i < findings.size(); i++) {
+        grew |= hangsOn(i, block) && block.add(i);
+      }
+    }
+    return block.stream().mapToInt(Integer::intValue).sorted().toArray();
+  }
+
+  private boolean hangsOn(int child, Set<Integer> block) {
+    return findings.get(child).finding().applies().stream()
+        .anyMatch(p -> position(p.finding()).map(block::contains).orElse(false));
+  }
+}

@@ -1,0 +1,110 @@
+package org.tidemark.decide;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Outcome;
+
+/**
+ * Answers one question of one policy. The answer is right for every possibility that the findings
+ * leave open: it proceeds only when every one of them proceeds. Immutable; one decider may serve
+ * many threads.
+ */
+public final class Decider {
+  /** Far more steps than any shipped policy takes, and few enough to end at once. */
+  static final int BUDGET = 20_000;
+
+  private final CompiledQuestion compiled;
+  private final Questions questions;
+  private final List<Relevance> relevance;
+
+  private Decider(CompiledQuestion compiled, int budget) {
+    this.compiled = compiled;
+    this.questions = new Questions(compiled, budget);
+    this.relevance = Relevance.all(compiled, budget);
+  }
+
+  /** The decider of a question, if the policy answers that question. */
+  public static Optional<Decider> of(EffectivePolicy policy, String question) {
+    return of(policy, question, BUDGET);
+  }
+
+  static Optional<Decider> of(EffectivePolicy policy, String question, int budget) {
+    Optional<EffectiveQuestion> found = policy.question(question);
+    return found.map(q -> new Decider(CompiledQuestion.of(policy, q), budget));
+  }
+
+  /**
+   * Answers.
+   *
+   * @param findings what is known; whatever is not there may be anything
+   * @param today the day, for the review date
+   */
+  public Decision decide(Findings findings, LocalDate today) {
+    long[] region = compiled.space().region(findings);
+    Possible possible = questions.possible(region);
+    Kind kind = kind(possible, region);
+    Outcome outcome = outcome(kind);
+    List<Need> ask = kind == Kind.UNSETTLED || kind == Kind.UNDECIDED ? ask(region) : List.of();
+    Firing firing = Firing.in(compiled, questions, region);
+    return new Answer(compiled, findings, firing)
+        .put(outcome, kind, possible.outcomes(), ask, today);
+  }
+
+  private Kind kind(Possible possible, long[] region) {
+    if (!possible.settled() || possible.states().isEmpty()) {
+      return Kind.UNDECIDED;
+    }
+    Set<Outcome> outcomes = possible.outcomes();
+    if (outcomes.size() > 1) {
+      return Kind.UNSETTLED;
+    }
+    if (outcomes.contains(Outcome.PROCEED)) {
+      return Kind.PROCEEDS;
+    }
+    return outcomes.contains(Outcome.ESCALATE) ? Kind.ESCALATES : hold(possible, region);
+  }
+
+  /**
+   * Of several kinds of hold, the one that is true of every possibility: only a rule that surely
+   * fires is said to hold.
+   */
+  private Kind hold(Possible possible, long[] region) {
+    boolean heldForCertain =
+        possible.only(State.HELD)
+            || compiled.rules().stream()
+                .anyMatch(
+                    r ->
+                        r.has(org.tidemark.model.Effect.HOLD)
+                            && questions.firesForCertain(r, region));
+    if (heldForCertain) {
+      return Kind.HELD;
+    }
+    return possible.only(State.NOT_COVERED) ? Kind.NOT_COVERED : Kind.NOT_YET;
+  }
+
+  private static Outcome outcome(Kind kind) {
+    return switch (kind) {
+      case PROCEEDS -> Outcome.PROCEED;
+      case ESCALATES -> Outcome.ESCALATE;
+      case HELD, UNSETTLED, NOT_YET, NOT_COVERED, UNDECIDED -> Outcome.HOLD;
+    };
+  }
+
+  private List<Need> ask(long[] region) {
+    return relevance.stream()
+        .filter(r -> Long.bitCount(region[r.finding()]) > 1 && r.matters(region))
+        .map(r -> Needs.of(compiled.space().cells(r.finding()).finding()))
+        .toList();
+  }
+
+  /** Every outcome that the findings leave possible; empty when it could not be settled. */
+  Optional<Set<Outcome>> outcomes(Findings findings) {
+    Possible possible = questions.possible(compiled.space().region(findings));
+    return possible.settled() ? Optional.of(possible.outcomes()) : Optional.empty();
+  }
+}

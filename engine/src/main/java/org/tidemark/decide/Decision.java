@@ -1,0 +1,58 @@
+package org.tidemark.decide;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.tidemark.model.Contact;
+import org.tidemark.model.Outcome;
+
+/**
+ * An answer, and everything that goes with it.
+ *
+ * @param question the question's name
+ * @param asks the question in words
+ * @param outcome the answer
+ * @param word the question's own word for it
+ * @param kind why it is what it is
+ * @param possible every outcome that is still possible
+ * @param reasons the rules that fire whatever is still unknown, the most cautious first
+ * @param doesNotCount what was entered and must not count
+ * @param ask what to find out, in asking order
+ * @param next what to do next, one action a sentence
+ * @param call whom to call
+ * @param writeDown what to write down
+ * @param cautions what to bear in mind
+ * @param stamp which policy answered
+ */
+public record Decision(
+    String question,
+    String asks,
+    Outcome outcome,
+    String word,
+    Kind kind,
+    Set<Outcome> possible,
+    List<Reason> reasons,
+    List<DoesNotCount> doesNotCount,
+    List<Need> ask,
+    List<String> next,
+    List<Contact> call,
+    List<String> writeDown,
+    List<String> cautions,
+    Stamp stamp) {
+  public Decision {
+    possible = Collections.unmodifiableSet(new TreeSet<>(possible));
+    reasons = List.copyOf(reasons);
+    doesNotCount = List.copyOf(doesNotCount);
+    ask = List.copyOf(ask);
+    next = List.copyOf(next);
+    call = List.copyOf(call);
+    writeDown = List.copyOf(writeDown);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** Whether nothing that is still unknown could change the answer. */
+  public boolean settled() {
+    return kind != Kind.UNSETTLED && kind != Kind.UNDECIDED;
+  }
+}

@@ -1,0 +1,112 @@
+package org.tidemark.layer;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.tidemark.model.Band;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Limit;
+import org.tidemark.model.NamedBand;
+import org.tidemark.model.Term;
+import org.tidemark.model.Value;
+
+/**
+ * Spells a condition out: a list of alternatives, each a list of atoms that must all hold. Terms,
+ * named bands and named values are gone; what the policy does not state can hold for nothing.
+ */
+public final class Alternatives implements Condition.Visitor<List<List<Atom>>> {
+  private final EffectivePolicy policy;
+
+  private Alternatives(EffectivePolicy policy) {
+    this.policy = policy;
+  }
+
+  public static List<List<Atom>> of(EffectivePolicy policy, Condition condition) {
+    return condition.accept(new Alternatives(policy));
+  }
+
+  @Override
+  public List<List<Atom>> allOf(Condition.AllOf all) {
+    List<List<Atom>> product = List.of(List.of());
+    for (Condition part : all.parts()) {
+      product = product(product, part.accept(this));
+    }
+    return product;
+  }
+
+  private static List<List<Atom>> product(List<List<Atom>> left, List<List<Atom>> right) {
+    List<List<Atom>> all = new ArrayList<>();
+    for (List<Atom> l : left) {
+      for (List<Atom> r : right) {
+        List<Atom> both = new ArrayList<>(l);
+        both.addAll(r);
+        all.add(List.copyOf(both));
+      }
+    }
+    return all;
+  }
+
+  @Override
+  public List<List<Atom>> anyOf(Condition.AnyOf any) {
+    return any.alternatives().stream().flatMap(a -> a.accept(this).stream()).toList();
+  }
+
+  @Override
+  public List<List<Atom>> options(Condition.Options options) {
+    return one(Atom.options(options.finding(), options.options(), false));
+  }
+
+  @Override
+  public List<List<Atom>> otherThan(Condition.OtherThan other) {
+    if (other.excluded() instanceof Value.Word word) {
+      return one(Atom.options(other.finding(), Set.of(word.name()), true));
+    }
+    BigDecimal number = ((Value.Amount) other.excluded()).number();
+    return one(
+        Atom.stretch(
+            other.finding(),
+            stretch(other.finding(), Band.exactly(new Limit.Fixed(number))),
+            true));
+  }
+
+  @Override
+  public List<List<Atom>> inBand(Condition.InBand in) {
+    return one(Atom.stretch(in.finding(), stretch(in.finding(), in.band()), false));
+  }
+
+  @Override
+  public List<List<Atom>> inNamedBand(Condition.InNamedBand in) {
+    NamedBand band =
+        policy.band(in.band()).orElseThrow(() -> new IllegalStateException("no band " + in.band()));
+    return one(Atom.stretch(in.finding(), stretch(in.finding(), band.band()), false));
+  }
+
+  @Override
+  public List<List<Atom>> termIs(Condition.TermIs is) {
+    Term term =
+        policy.term(is.term()).orElseThrow(() -> new IllegalStateException("no term " + is.term()));
+    List<List<Atom>> yes =
+        term.alternatives().stream().flatMap(a -> a.accept(this).stream()).toList();
+    return is.holds() ? yes : noneOf(yes);
+  }
+
+  /**
+   * A term does not hold when every alternative is recorded and false: of each, at least one atom.
+   */
+  private static List<List<Atom>> noneOf(List<List<Atom>> alternatives) {
+    List<List<Atom>> product = List.of(List.of());
+    for (List<Atom> alternative : alternatives) {
+      product = product(product, alternative.stream().map(atom -> List.of(atom.negate())).toList());
+    }
+    return product;
+  }
+
+  private static List<List<Atom>> one(Atom atom) {
+    return List.of(List.of(atom));
+  }
+
+  private Atom.Stretch stretch(String finding, Band band) {
+    return Stretches.of(policy, finding, band);
+  }
+}

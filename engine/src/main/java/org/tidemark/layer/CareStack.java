@@ -1,0 +1,121 @@
+package org.tidemark.layer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.tidemark.model.Care;
+import org.tidemark.model.Contact;
+import org.tidemark.model.Fallback;
+import org.tidemark.model.Lapse;
+import org.tidemark.model.Policy;
+import org.tidemark.model.RecordList;
+import org.tidemark.model.Tray;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Place;
+import org.tidemark.source.Problems;
+
+/**
+ * Collects what the layers say beside their rules. Lists only grow; steps are the highest layer's,
+ * bans are everybody's.
+ */
+final class CareStack {
+  private final Problems problems;
+  private final Map<String, Lapse> lapses = new LinkedHashMap<>();
+  private final Map<String, Fallback> fallbacks = new LinkedHashMap<>();
+  private final Map<String, Contact> contacts = new LinkedHashMap<>();
+  private final Map<String, Tray> trays = new LinkedHashMap<>();
+  private final Map<String, RecordList> records = new LinkedHashMap<>();
+  private final Map<String, String> calls = new LinkedHashMap<>();
+
+  CareStack(Problems problems) {
+    this.problems = problems;
+  }
+
+  void add(Policy layer) {
+    Care care = layer.care();
+    care.lapses()
+        .forEach(l -> isNew(lapses.putIfAbsent(l.name(), l), l.name(), "lapse", l.place()));
+    care.trays().forEach(t -> isNew(trays.putIfAbsent(t.name(), t), t.name(), "tray", t.place()));
+    care.fallbacks().forEach(f -> fallbacks.merge(f.name(), f, this::onTop));
+    care.contacts().forEach(c -> contacts.put(c.name(), c));
+    care.records().forEach(r -> records.merge(r.name(), r, CareStack::longer));
+    calls.putAll(care.calls());
+  }
+
+  private void isNew(
+      @org.jspecify.annotations.Nullable Object below, String name, String what, Place place) {
+    if (below != null) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.ALREADY_DEFINED,
+                  place.span(),
+                  "the " + what + " `" + name + "` is already defined by a layer below")
+              .help("give yours another name"));
+    }
+  }
+
+  private Fallback onTop(Fallback below, Fallback above) {
+    Set<String> never = new LinkedHashSet<>();
+    below.barredSteps().forEach(b -> never.add(b.name()));
+    above.steps().stream()
+        .flatMap(s -> s.alternatives().stream())
+        .filter(a -> never.contains(a.name()))
+        .forEach(a -> barredBelow(a.name(), above, below));
+    if (!Narrowing.within(below.after(), above.after())) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.LOOSER_THAN_FLOOR,
+                  above.place().span(),
+                  "`" + above.name() + "` begins after fewer findings than in the layer below")
+              .and(below.place().span(), "the layer below has it here")
+              .help("repeat `after` of the layer below"));
+    }
+    List<Fallback.BarredStep> bans = new ArrayList<>(below.barredSteps());
+    above.barredSteps().stream().filter(b -> !never.contains(b.name())).forEach(bans::add);
+    return new Fallback(
+        above.name(),
+        above.layer(),
+        above.after(),
+        above.inOrder(),
+        above.steps().isEmpty() ? below.steps() : above.steps(),
+        bans,
+        above.then().isEmpty() ? below.then() : above.then(),
+        above.contact().or(below::contact),
+        above.backing(),
+        above.place());
+  }
+
+  private void barredBelow(String step, Fallback above, Fallback below) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.LOOSER_THAN_FLOOR,
+                above.place().span(),
+                "the step `" + step + "` is barred by the layer below")
+            .and(below.place().span(), "the layer below bars it here")
+            .help("delete the step"));
+  }
+
+  private static RecordList longer(RecordList below, RecordList above) {
+    Set<String> fields = new LinkedHashSet<>(below.fields());
+    fields.addAll(above.fields());
+    return new RecordList(above.name(), List.copyOf(fields), above.backing(), above.place());
+  }
+
+  Map<String, String> calls() {
+    return calls;
+  }
+
+  Care whole() {
+    return new Care(
+        List.copyOf(lapses.values()),
+        List.copyOf(fallbacks.values()),
+        List.copyOf(contacts.values()),
+        List.copyOf(trays.values()),
+        List.copyOf(records.values()),
+        calls);
+  }
+}

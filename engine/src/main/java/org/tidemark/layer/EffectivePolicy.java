@@ -1,0 +1,157 @@
+package org.tidemark.layer;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tidemark.model.Barred;
+import org.tidemark.model.Care;
+import org.tidemark.model.Contact;
+import org.tidemark.model.Header;
+import org.tidemark.model.Limit;
+import org.tidemark.model.NamedBand;
+import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Term;
+import org.tidemark.model.Vocabulary;
+
+/**
+ * What a stack of layers says as a whole: every number settled, every rule in place, and who said
+ * what.
+ */
+public final class EffectivePolicy {
+  private final Header header;
+  private final List<Header> layers;
+  private final Vocabulary vocabulary;
+  private final Map<String, List<Say>> values;
+  private final Map<String, NamedBand> bands = new LinkedHashMap<>();
+  private final Map<String, Term> terms = new LinkedHashMap<>();
+  private final List<Barred> barred;
+  private final Map<String, EffectiveQuestion> questions = new LinkedHashMap<>();
+  private final Care care;
+  private final List<String> notStated;
+
+  EffectivePolicy(
+      List<Header> layers,
+      Vocabulary vocabulary,
+      Map<String, List<Say>> values,
+      List<NamedBand> bands,
+      List<Term> terms,
+      List<Barred> barred,
+      List<EffectiveQuestion> questions,
+      Care care,
+      List<String> notStated) {
+    this.layers = List.copyOf(layers);
+    this.header = layers.get(layers.size() - 1);
+    this.vocabulary = vocabulary;
+    this.values = new LinkedHashMap<>(values);
+    bands.forEach(b -> this.bands.put(b.name(), b));
+    terms.forEach(t -> this.terms.put(t.name(), t));
+    this.barred = List.copyOf(barred);
+    questions.forEach(q -> this.questions.put(q.name(), q));
+    this.care = care;
+    this.notStated = List.copyOf(notStated);
+  }
+
+  /**
+   * What one layer says of a value.
+   *
+   * @param layer the layer's name
+   * @param value the value as it stands there
+   */
+  public record Say(String layer, PolicyValue value) {}
+
+  /** The top layer's header: the policy's own. */
+  public Header header() {
+    return header;
+  }
+
+  /** The headers of all layers, the lowest first. */
+  public List<Header> layers() {
+    return layers;
+  }
+
+  public String name() {
+    return header.name();
+  }
+
+  public Vocabulary vocabulary() {
+    return vocabulary;
+  }
+
+  /** The values as they hold, in the order in which they were first written. */
+  public List<PolicyValue> values() {
+    return values.keySet().stream().map(name -> value(name).orElseThrow()).toList();
+  }
+
+  public Optional<PolicyValue> value(String name) {
+    return Optional.ofNullable(values.get(name)).map(says -> says.get(says.size() - 1).value());
+  }
+
+  /** Every layer's say about a value, the lowest first; the last one holds. */
+  public List<Say> says(String name) {
+    return List.copyOf(values.getOrDefault(name, List.of()));
+  }
+
+  public Optional<NamedBand> band(String name) {
+    return Optional.ofNullable(bands.get(name));
+  }
+
+  public List<NamedBand> bands() {
+    return List.copyOf(bands.values());
+  }
+
+  public Optional<Term> term(String name) {
+    return Optional.ofNullable(terms.get(name));
+  }
+
+  public List<Term> terms() {
+    return List.copyOf(terms.values());
+  }
+
+  /** The tests that must not count, with the sources of the ban. */
+  public List<Barred> barred() {
+    return barred;
+  }
+
+  public Optional<EffectiveQuestion> question(String name) {
+    return Optional.ofNullable(questions.get(name));
+  }
+
+  public List<EffectiveQuestion> questions() {
+    return List.copyOf(questions.values());
+  }
+
+  public Care care() {
+    return care;
+  }
+
+  public Optional<Contact> contact(String name) {
+    return care.contacts().stream().filter(c -> c.name().equals(name)).findFirst();
+  }
+
+  /** What the policy leaves open, in words. */
+  public List<String> notStated() {
+    return notStated;
+  }
+
+  /** The number at the end of a band, if the policy states one. */
+  public Optional<BigDecimal> number(Limit limit) {
+    if (limit instanceof Limit.Fixed fixed) {
+      return Optional.of(fixed.number());
+    }
+    return limit instanceof Limit.Named named
+        ? value(named.value()).flatMap(PolicyValue::number)
+        : Optional.empty();
+  }
+
+  /** A text of the policy with its numbers filled in. */
+  public String fill(String text) {
+    return new Printed(this).fill(text);
+  }
+
+  /** A value with its unit, in words. */
+  public String print(PolicyValue value) {
+    return new Printed(this).print(value);
+  }
+}

@@ -1,0 +1,48 @@
+package org.tidemark.layer;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.model.Axis;
+import org.tidemark.model.Effect;
+import org.tidemark.model.Outcome;
+import org.tidemark.model.Rule;
+
+/**
+ * A question with the rules of all layers.
+ *
+ * @param name its name
+ * @param asks the question in words
+ * @param words its own words for each outcome
+ * @param speaksOf what must be spoken of before it can proceed
+ * @param open of these, what no layer has spoken of yet; while there is one, it cannot proceed
+ * @param rules the rules of all layers, the lowest layer's first
+ */
+public record EffectiveQuestion(
+    String name,
+    String asks,
+    Map<Outcome, String> words,
+    Set<Axis> speaksOf,
+    Set<Axis> open,
+    List<Rule> rules) {
+  public EffectiveQuestion {
+    words = Map.copyOf(words);
+    speaksOf = Set.copyOf(speaksOf);
+    open = Set.copyOf(open);
+    rules = List.copyOf(rules);
+  }
+
+  public List<Rule> rules(Effect effect) {
+    return rules.stream().filter(r -> r.effect() == effect).toList();
+  }
+
+  public Optional<Rule> rule(String wanted) {
+    return rules.stream().filter(r -> r.name().equals(wanted)).findFirst();
+  }
+
+  /** The question's own word for an outcome. */
+  public String word(Outcome outcome) {
+    return words.getOrDefault(outcome, outcome.word());
+  }
+}

@@ -1,0 +1,149 @@
+package org.tidemark.layer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.model.Barred;
+import org.tidemark.model.Header;
+import org.tidemark.model.NamedBand;
+import org.tidemark.model.Policy;
+import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Term;
+import org.tidemark.model.Vocabulary;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Loaded;
+import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
+
+/**
+ * Puts layers on one another: floor, hospital, unit. A layer may tighten; whatever would loosen is
+ * refused with both places.
+ */
+public final class Layering {
+  private final Vocabulary vocabulary;
+  private final Problems problems = new Problems();
+  private final Map<String, List<EffectivePolicy.Say>> values = new LinkedHashMap<>();
+  private final Map<String, NamedBand> bands = new LinkedHashMap<>();
+  private final Map<String, Term> terms = new LinkedHashMap<>();
+  private final Map<String, Barred> barred = new LinkedHashMap<>();
+  private final Set<String> notStated = new LinkedHashSet<>();
+  private final QuestionStack questions = new QuestionStack(problems);
+  private final CareStack care = new CareStack(problems);
+
+  private Layering(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /**
+   * Combines layers and checks the whole.
+   *
+   * @param vocabulary the findings that they speak of
+   * @param layers the lowest first
+   */
+  public static Loaded<EffectivePolicy> combine(Vocabulary vocabulary, List<Policy> layers) {
+    return new Layering(vocabulary).stack(layers);
+  }
+
+  private Loaded<EffectivePolicy> stack(List<Policy> layers) {
+    layers.forEach(this::add);
+    checkScopes(layers);
+    List<Header> headers = layers.stream().map(Policy::header).toList();
+    if (problems.anyError()) {
+      return Loaded.broken(problems.sorted());
+    }
+    EffectivePolicy policy =
+        new EffectivePolicy(
+            headers,
+            vocabulary,
+            values,
+            List.copyOf(bands.values()),
+            List.copyOf(terms.values()),
+            List.copyOf(barred.values()),
+            questions.effective(care.calls()),
+            care.whole(),
+            List.copyOf(notStated));
+    PolicyChecks.check(policy, problems);
+    return problems.conclude(() -> policy);
+  }
+
+  private void add(Policy layer) {
+    layer.values().forEach(v -> value(layer.name(), v));
+    layer.bands().forEach(this::band);
+    layer.terms().forEach(this::term);
+    layer.barred().forEach(this::barred);
+    questions.add(layer);
+    care.add(layer);
+    notStated.addAll(layer.notStated());
+  }
+
+  private void value(String layer, PolicyValue value) {
+    List<EffectivePolicy.Say> says =
+        values.computeIfAbsent(value.name(), name -> new ArrayList<>());
+    if (!says.isEmpty()) {
+      Tightening.check(says.get(says.size() - 1).value(), value, problems);
+    }
+    says.add(new EffectivePolicy.Say(layer, value));
+  }
+
+  private void band(NamedBand band) {
+    NamedBand below = bands.putIfAbsent(band.name(), band);
+    if (below != null) {
+      alreadyDefined(band.place().span(), "the band `" + band.name() + "`", below.place().span());
+    }
+  }
+
+  private void term(Term term) {
+    Term below = terms.get(term.name());
+    if (below != null && !term.alternatives().containsAll(below.alternatives())) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.LOOSER_THAN_FLOOR,
+                  term.place().span(),
+                  "the term `" + term.name() + "` leaves out alternatives of the layer below")
+              .and(below.place().span(), "the layer below has it here")
+              .help("repeat every alternative of the layer below and add to them"));
+    }
+    if (below != null) {
+      questions.termIsWidened(term, below);
+    }
+    terms.put(term.name(), term);
+  }
+
+  private void barred(Barred test) {
+    barred.merge(test.finding(), test, Layering::bothSources);
+  }
+
+  private static Barred bothSources(Barred below, Barred above) {
+    Set<String> sources = new LinkedHashSet<>(below.sources());
+    sources.addAll(above.sources());
+    return new Barred(below.finding(), below.options(), below.because(), List.copyOf(sources));
+  }
+
+  private void alreadyDefined(Span here, String what, Span there) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.ALREADY_DEFINED, here, what + " is already defined by a layer below")
+            .and(there, "it is defined here")
+            .help("use it as it is, or give yours another name"));
+  }
+
+  private void checkScopes(List<Policy> layers) {
+    for (int i = 1; i < layers.size(); i++) {
+      new ScopeCheck(layers.get(i - 1).header(), layers.get(i).header(), problems).check();
+    }
+    Optional<String> missing = layers.get(0).header().buildsOn();
+    missing.ifPresent(
+        name ->
+            problems.add(
+                Diagnostic.error(
+                        DiagnosticCode.MISSING_FLOOR,
+                        layers.get(0).header().place().span(),
+                        "this builds on `" + name + "`, which was not given")
+                    .help("keep the policy that it builds on where the program can find it")));
+  }
+}

@@ -1,0 +1,28 @@
+package org.tidemark.layer;
+
+import java.util.List;
+import org.tidemark.model.Condition;
+
+/**
+ * Whether one condition plainly lies within another: each part of the wider one is repeated, or
+ * narrowed to fewer options, in the narrower. Refuses more than it must, never less.
+ */
+final class Narrowing {
+  private Narrowing() {}
+
+  static boolean within(Condition narrow, Condition wide) {
+    List<Condition> have = parts(narrow);
+    return parts(wide).stream().allMatch(w -> have.stream().anyMatch(n -> implies(n, w)));
+  }
+
+  private static List<Condition> parts(Condition condition) {
+    return condition instanceof Condition.AllOf all ? all.parts() : List.of(condition);
+  }
+
+  private static boolean implies(Condition narrow, Condition wide) {
+    if (narrow instanceof Condition.Options n && wide instanceof Condition.Options w) {
+      return n.finding().equals(w.finding()) && w.options().containsAll(n.options());
+    }
+    return narrow.equals(wide);
+  }
+}

@@ -1,0 +1,15 @@
+package org.tidemark.layer;
+
+import org.tidemark.source.Problems;
+
+/** Everything that is checked of a policy as a whole, once all its layers are in place. */
+final class PolicyChecks {
+  private PolicyChecks() {}
+
+  static void check(EffectivePolicy policy, Problems problems) {
+    new EvidenceChecks(policy, problems).check();
+    new QuestionChecks(policy, problems).check();
+    new BandChecks(policy, problems).check();
+    policy.questions().forEach(q -> new ReadingChecks(policy, q, problems).check());
+  }
+}

@@ -1,0 +1,169 @@
+package org.tidemark.layer;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.model.Axis;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Effect;
+import org.tidemark.model.Outcome;
+import org.tidemark.model.Policy;
+import org.tidemark.model.Question;
+import org.tidemark.model.Rule;
+import org.tidemark.model.Term;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Problems;
+
+/** Collects what the layers say of each question. */
+final class QuestionStack {
+  private final Problems problems;
+  private final Map<String, List<Question>> parts = new LinkedHashMap<>();
+  private final Map<String, Rule> rules = new LinkedHashMap<>();
+
+  QuestionStack(Problems problems) {
+    this.problems = problems;
+  }
+
+  void add(Policy layer) {
+    layer.questions().forEach(this::add);
+  }
+
+  private void add(Question question) {
+    List<Question> below = parts.computeIfAbsent(question.name(), n -> new ArrayList<>());
+    for (Rule rule : question.rules()) {
+      nameIsNew(rule);
+      if (rule.effect() == Effect.ALLOW && !below.isEmpty()) {
+        noNewWay(rule, below);
+      }
+    }
+    below.add(question);
+  }
+
+  private void nameIsNew(Rule rule) {
+    Rule first = rules.putIfAbsent(rule.name(), rule);
+    if (first != null) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.ALREADY_DEFINED,
+                  rule.place().span(),
+                  "the rule `" + rule.name() + "` is already defined")
+              .and(first.place().span(), "it is defined here")
+              .help("give yours another name; a layer adds rules and never replaces one"));
+    }
+  }
+
+  /**
+   * Any one allow rule is enough to proceed, so a further one must lie within one that the layers
+   * below already have.
+   */
+  private void noNewWay(Rule rule, List<Question> below) {
+    List<Rule> ways =
+        below.stream()
+            .flatMap(q -> q.rules().stream())
+            .filter(r -> r.effect() == Effect.ALLOW)
+            .toList();
+    if (ways.isEmpty()
+        || ways.stream().anyMatch(way -> Narrowing.within(rule.given(), way.given()))) {
+      return;
+    }
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.LOOSER_THAN_FLOOR,
+                rule.place().span(),
+                "`" + rule.name() + "` allows in a way that the layer below does not")
+            .and(ways.get(0).place().span(), "the layer below allows in this way, among others")
+            .help("repeat the whole condition of one of its allow rules and add to it"));
+  }
+
+  /** A term that stops things may be widened; one that lets things pass may not. */
+  void termIsWidened(Term term, Term below) {
+    if (term.alternatives().equals(below.alternatives())) {
+      return;
+    }
+    for (Rule rule : rules.values()) {
+      if (rule.effect() != Effect.NOT_YET && loosens(rule, term.name())) {
+        problems.add(
+            Diagnostic.error(
+                    DiagnosticCode.LOOSER_THAN_FLOOR,
+                    term.place().span(),
+                    "widening the term `"
+                        + term.name()
+                        + "` would loosen the rule `"
+                        + rule.name()
+                        + "`")
+                .and(rule.place().span(), "the rule uses it here")
+                .help("give the wider term another name"));
+      }
+    }
+  }
+
+  private static boolean loosens(Rule rule, String term) {
+    boolean letsPass = rule.effect() == Effect.ALLOW;
+    return uses(rule.given(), term, letsPass);
+  }
+
+  private static boolean uses(Condition condition, String term, boolean holds) {
+    if (condition instanceof Condition.AllOf all) {
+      return all.parts().stream().anyMatch(p -> uses(p, term, holds));
+    }
+    if (condition instanceof Condition.AnyOf any) {
+      return any.alternatives().stream().anyMatch(p -> uses(p, term, holds));
+    }
+    return condition instanceof Condition.TermIs is
+        && is.term().equals(term)
+        && is.holds() == holds;
+  }
+
+  List<EffectiveQuestion> effective(Map<String, String> calls) {
+    return parts.entrySet().stream().map(e -> effective(e.getKey(), e.getValue(), calls)).toList();
+  }
+
+  private EffectiveQuestion effective(
+      String name, List<Question> layers, Map<String, String> calls) {
+    Map<Outcome, String> words = new EnumMap<>(Outcome.class);
+    Set<Axis> speaksOf = EnumSet.noneOf(Axis.class);
+    Set<Axis> open = EnumSet.noneOf(Axis.class);
+    List<Rule> all = new ArrayList<>();
+    String asks = name;
+    for (Question layer : layers) {
+      words.putAll(layer.words());
+      speaksOf.addAll(layer.speaksOf());
+      open.addAll(layer.leftToHospital());
+      layer.rules().forEach(r -> all.add(withContact(r, calls)));
+      asks = layer.asks().orElse(asks);
+    }
+    open.retainAll(speaksOf);
+    open.removeAll(spoken(all));
+    return new EffectiveQuestion(name, asks, words, speaksOf, open, all);
+  }
+
+  private static Set<Axis> spoken(List<Rule> rules) {
+    Set<Axis> axes = EnumSet.noneOf(Axis.class);
+    rules.forEach(r -> axes.add(r.about()));
+    return axes;
+  }
+
+  private static Rule withContact(Rule rule, Map<String, String> calls) {
+    Optional<String> contact = rule.contact().or(() -> Optional.ofNullable(calls.get(rule.name())));
+    return new Rule(
+        rule.name(),
+        rule.layer(),
+        rule.effect(),
+        rule.about(),
+        rule.given(),
+        rule.which(),
+        rule.says(),
+        rule.tube(),
+        rule.running(),
+        contact,
+        rule.winsOver(),
+        rule.backing(),
+        rule.place());
+  }
+}

@@ -1,0 +1,107 @@
+package org.tidemark.layer;
+
+import java.math.BigDecimal;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.StringJoiner;
+import org.tidemark.model.Domain;
+
+/**
+ * The readings that a measure can show, one bit each: the slow and obvious way to look at a measure
+ * as a whole.
+ */
+final class Readings {
+  private final Domain.Measure measure;
+  private final long lowest;
+  private final int count;
+
+  Readings(Domain.Measure measure) {
+    this.measure = measure;
+    this.lowest = measure.ticks(measure.lowest());
+    this.count = Math.toIntExact(measure.ticks(measure.highest()) - lowest + 1);
+  }
+
+  int count() {
+    return count;
+  }
+
+  BitSet all() {
+    BitSet all = new BitSet(count);
+    all.set(0, count);
+    return all;
+  }
+
+  /** The readings that an atom takes in. */
+  BitSet of(Atom atom) {
+    BitSet in = new BitSet(count);
+    for (int i = 0; i < count; i++) {
+      boolean holds = atom.stretch().isPresent() && atom.stretch().get().holds(number(i));
+      in.set(i, atom.stretch().isPresent() && holds != atom.negated());
+    }
+    return in;
+  }
+
+  private BigDecimal number(int index) {
+    return measure.number(lowest + index);
+  }
+
+  /** The readings in words: {@code 5.5}, {@code 6.0 to 14.0}. */
+  String words(BitSet readings) {
+    StringJoiner words = new StringJoiner(", ");
+    for (int from = readings.nextSetBit(0); from >= 0; ) {
+      int end = readings.nextClearBit(from);
+      String low = measure.print(number(from));
+      words.add(end - from == 1 ? low : low + " to " + measure.print(number(end - 1)));
+      from = readings.nextSetBit(end);
+    }
+    return words.toString();
+  }
+
+  /** Whether all of these atoms can hold at once. */
+  static boolean consistent(EffectivePolicy policy, List<Atom> atoms) {
+    Map<String, Set<String>> words = new HashMap<>();
+    Map<String, BitSet> numbers = new HashMap<>();
+    for (Atom atom : atoms) {
+      Domain domain = policy.vocabulary().require(atom.finding()).domain();
+      words.merge(atom.finding(), wordsOf(atom, domain), Readings::both);
+      if (domain instanceof Domain.Measure m) {
+        numbers.merge(atom.finding(), new Readings(m).of(atom), Readings::both);
+      }
+    }
+    return words.keySet().stream()
+        .allMatch(
+            f ->
+                !words.getOrDefault(f, Set.of()).isEmpty()
+                    || !numbers.getOrDefault(f, new BitSet()).isEmpty());
+  }
+
+  private static Set<String> wordsOf(Atom atom, Domain domain) {
+    Set<String> in = new HashSet<>();
+    if (atom.stretch().isEmpty()) {
+      domain.options().stream()
+          .filter(
+              o ->
+                  atom.negated()
+                      ? !o.nothingRecorded() && !atom.options().contains(o.name())
+                      : atom.options().contains(o.name()))
+          .forEach(o -> in.add(o.name()));
+    }
+    return in;
+  }
+
+  private static Set<String> both(Set<String> a, Set<String> b) {
+    Set<String> both = new HashSet<>(a);
+    both.retainAll(b);
+    return both;
+  }
+
+  private static BitSet both(BitSet a, BitSet b) {
+    BitSet both = (BitSet) a.clone();
+    both.and(b);
+    return both;
+  }
+}
