@@ -3,6 +3,7 @@ package org.tidemark.layer;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.Set;
+import org.tidemark.source.Ordered;
 
 /**
  * One comparison of one finding with constants: the bottom of every condition, with all names
@@ -16,7 +17,7 @@ import java.util.Set;
 public record Atom(
     String finding, Set<String> options, Optional<Stretch> stretch, boolean negated) {
   public Atom {
-    options = Set.copyOf(options);
+    options = Ordered.set(options);
   }
 
   /**

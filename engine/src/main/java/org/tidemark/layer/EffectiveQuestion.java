@@ -8,6 +8,7 @@ import org.tidemark.model.Axis;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Outcome;
 import org.tidemark.model.Rule;
+import org.tidemark.source.Ordered;
 
 /**
  * A question with the rules of all layers.
@@ -27,9 +28,9 @@ public record EffectiveQuestion(
     Set<Axis> open,
     List<Rule> rules) {
   public EffectiveQuestion {
-    words = Map.copyOf(words);
-    speaksOf = Set.copyOf(speaksOf);
-    open = Set.copyOf(open);
+    words = Ordered.map(words);
+    speaksOf = Ordered.set(speaksOf);
+    open = Ordered.set(open);
     rules = List.copyOf(rules);
   }
 

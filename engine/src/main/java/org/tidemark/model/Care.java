@@ -2,6 +2,7 @@ package org.tidemark.model;
 
 import java.util.List;
 import java.util.Map;
+import org.tidemark.source.Ordered;
 
 /**
  * What a policy says beside its rules.
@@ -26,6 +27,6 @@ public record Care(
     contacts = List.copyOf(contacts);
     trays = List.copyOf(trays);
     records = List.copyOf(records);
-    calls = Map.copyOf(calls);
+    calls = Ordered.map(calls);
   }
 }
