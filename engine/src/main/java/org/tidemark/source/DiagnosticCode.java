@@ -85,7 +85,8 @@ public enum DiagnosticCode {
   TEMPLATE_FENCE("A template uses something outside its fence."),
   TEMPLATE_NAME("A template names a value that does not exist."),
   TEMPLATE_FAILED("A template could not be filled."),
-  DEAD_LINK("A text points at something that does not exist.");
+  DEAD_LINK("A text points at something that does not exist."),
+  DEAD_WORD("A rule of the word list never does what it says.");
 
   private final String sentence;
 

@@ -1,0 +1,30 @@
+package org.tidemark.guide;
+
+import java.util.List;
+
+/**
+ * A segment of a query and what it is worth.
+ *
+ * @param segment the segment
+ * @param weight how rare its meaning is among the articles; nothing when no article holds it
+ * @param light whether it is made of light words only
+ */
+record Piece(Segments.Segment segment, double weight, boolean light) {
+  boolean known() {
+    return weight > 0;
+  }
+
+  /** Whether it says what the query is about: neither light nor a mere number. */
+  boolean telling() {
+    return !light && typed().codePoints().noneMatch(Character::isDigit);
+  }
+
+  /** The words as they were typed, in one text. */
+  String typed() {
+    return String.join(" ", segment.typed());
+  }
+
+  List<List<String>> readings() {
+    return segment.readings();
+  }
+}
