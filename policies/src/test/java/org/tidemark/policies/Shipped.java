@@ -1,0 +1,74 @@
+package org.tidemark.policies;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.tidemark.load.BibliographyLoader;
+import org.tidemark.load.PolicyLoader;
+import org.tidemark.load.VocabularyFile;
+import org.tidemark.load.VocabularyLoader;
+import org.tidemark.model.Bibliography;
+import org.tidemark.model.Policy;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.Loaded;
+import org.tidemark.source.SourceText;
+import org.tidemark.yaml.YamlNode;
+import org.tidemark.yaml.YamlReader;
+
+/** The shipped vocabulary, bibliography and policies, loaded; anything broken fails the test. */
+final class Shipped {
+  static final String FLOOR = "policies/floor-england-adult";
+  static final String HOSPITAL = "policies/example-general-adult";
+  static final String PORTSMOUTH = "published/po-02-portsmouth-icu";
+  static final String NORDJYLLAND = "published/po-12-nordjylland";
+
+  private Shipped() {}
+
+  static VocabularyFile words() {
+    return sound(VocabularyLoader.load(tree("policies/vocabulary/nasogastric-tube.yaml")));
+  }
+
+  static Bibliography bibliography() {
+    return sound(BibliographyLoader.load(tree("content/sources/bibliography.yaml")));
+  }
+
+  static Policy floor() {
+    return sound(policy(FLOOR, List.of()));
+  }
+
+  static Policy hospital() {
+    return sound(policy(HOSPITAL, List.of(floor())));
+  }
+
+  static Policy published(String folder) {
+    return sound(policy(folder, List.of()));
+  }
+
+  static Loaded<Policy> policy(String folder, List<Policy> below) {
+    PolicyLoader loader = new PolicyLoader(words().vocabulary(), bibliography());
+    return loader.load(tree(folder + "/policy.yaml"), below);
+  }
+
+  static YamlNode tree(String path) {
+    String name = "/org/tidemark/" + path;
+    try (InputStream in = Shipped.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new AssertionError("not on the class path: " + name);
+      }
+      return sound(new YamlReader().read(sound(SourceText.decode(path, in.readAllBytes()))));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static <T> T sound(Loaded<T> loaded) {
+    return loaded.match(value -> value, Shipped::broken);
+  }
+
+  private static <T> T broken(List<Diagnostic> diagnostics) {
+    throw new AssertionError(
+        diagnostics.stream().map(Diagnostic::render).collect(Collectors.joining("\n")));
+  }
+}
