@@ -136,9 +136,12 @@ final class ReadingChecks {
   private void overlap(Finding finding, Readings readings, Condition fails, Span at, String what) {
     BitSet clash = new BitSet();
     for (Rule allow : question.rules(Effect.ALLOW)) {
-      for (List<Atom> way : Alternatives.of(policy, allow.given())) {
-        Alternatives.of(policy, fails).forEach(f -> clash.or(clash(finding, readings, way, f)));
-      }
+      Alternatives.of(policy, allow.given()).stream()
+          .filter(way -> speaksOf(way, finding))
+          .forEach(
+              way ->
+                  Alternatives.of(policy, fails)
+                      .forEach(f -> clash.or(clash(finding, readings, way, f))));
     }
     if (!clash.isEmpty()) {
       report(
@@ -147,6 +150,11 @@ final class ReadingChecks {
           message(finding, readings, clash, "passes, and also fails by " + what),
           "move one end, or make it inclusive on one side only");
     }
+  }
+
+  /** A way that rests on other evidence, such as a film, passes no reading of this measure. */
+  private static boolean speaksOf(List<Atom> way, Finding finding) {
+    return way.stream().anyMatch(a -> a.finding().equals(finding.name()));
   }
 
   /**

@@ -52,12 +52,16 @@ final class Shipped {
   }
 
   static YamlNode tree(String path) {
+    return sound(new YamlReader().read(SourceText.of(path, text(path))));
+  }
+
+  static String text(String path) {
     String name = "/org/tidemark/" + path;
     try (InputStream in = Shipped.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new AssertionError("not on the class path: " + name);
       }
-      return sound(new YamlReader().read(sound(SourceText.decode(path, in.readAllBytes()))));
+      return sound(SourceText.decode(path, in.readAllBytes())).text();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
