@@ -49,7 +49,9 @@ final class QuestionChecks {
   private void speaksOfWhatItMust(EffectiveQuestion question) {
     Set<Axis> silent = new TreeSet<>(question.speaksOf());
     question.rules().forEach(r -> silent.remove(r.about()));
-    if (!serves) {
+    if (serves) {
+      silent.addAll(question.open());
+    } else {
       silent.removeAll(question.open());
     }
     if (silent.isEmpty() || question.rules(Effect.ALLOW).isEmpty()) {

@@ -134,12 +134,13 @@ final class QuestionStack {
     for (Question layer : layers) {
       words.putAll(layer.words());
       speaksOf.addAll(layer.speaksOf());
+      open.removeAll(spoken(layer.rules()));
+      // Left to a layer above: what the layer that leaves it says itself does not close it.
       open.addAll(layer.leftToHospital());
       layer.rules().forEach(r -> all.add(withContact(r, calls)));
       asks = layer.asks().orElse(asks);
     }
     open.retainAll(speaksOf);
-    open.removeAll(spoken(all));
     return new EffectiveQuestion(name, asks, words, speaksOf, open, all);
   }
 

@@ -68,11 +68,11 @@ final class Shipped {
   }
 
   static <T> T sound(Loaded<T> loaded) {
-    return loaded.match(value -> value, Shipped::broken);
-  }
-
-  private static <T> T broken(List<Diagnostic> diagnostics) {
-    throw new AssertionError(
-        diagnostics.stream().map(Diagnostic::render).collect(Collectors.joining("\n")));
+    return loaded.match(
+        value -> value,
+        diagnostics -> {
+          throw new AssertionError(
+              diagnostics.stream().map(Diagnostic::render).collect(Collectors.joining("\n")));
+        });
   }
 }

@@ -76,11 +76,30 @@ class ShippedPoliciesCombineTest {
     assertEquals(List.of("`ph` 5.5 passes, and also fails by `retest`"), found);
   }
 
+  /** The floor speaks of signs and still leaves them to the hospital: its own rule is not enough. */
+  @Test
+  void aHospitalThatIsSilentOnWhatTheFloorLeavesToItIsRefused() {
+    String silent =
+        Shipped.text(Shipped.HOSPITAL + "/policy.yaml")
+            .replace("about: signs", "about: position");
+    Loaded<EffectivePolicy> loaded =
+        combine(Shipped.floor(), load(silent, List.of(Shipped.floor())));
+    assertEquals(
+        List.of(
+            "the question `pass` must speak of signs, and no rule does",
+            "the question `use` must speak of signs, and no rule does"),
+        reports(loaded));
+  }
+
   private static Policy load(String text) {
+    return load(text, List.of());
+  }
+
+  private static Policy load(String text, List<Policy> below) {
     PolicyLoader loader =
         new PolicyLoader(Shipped.words().vocabulary(), Shipped.bibliography());
     return Shipped.sound(
         loader.load(
-            Shipped.sound(new YamlReader().read(SourceText.of("changed.yaml", text))), List.of()));
+            Shipped.sound(new YamlReader().read(SourceText.of("changed.yaml", text))), below));
   }
 }

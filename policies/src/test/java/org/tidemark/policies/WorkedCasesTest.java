@@ -1,0 +1,109 @@
+package org.tidemark.policies;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.Layering;
+import org.tidemark.load.VocabularyFile;
+import org.tidemark.model.Outcome;
+import org.tidemark.model.Policy;
+import org.tidemark.model.Rule;
+import org.tidemark.trial.CaseFile;
+import org.tidemark.trial.CasesLoader;
+import org.tidemark.trial.Trial;
+import org.tidemark.trial.TrialResult;
+import org.tidemark.trial.WorkedCase;
+
+/**
+ * Every worked case of every policy gets the answer that it must get. The sources stand in the case
+ * files: published incidents, near misses and ordinary care, and both sides of each limit.
+ */
+class WorkedCasesTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+  private static final VocabularyFile WORDS = Shipped.words();
+
+  private static EffectivePolicy policy(String folder) {
+    return Shipped.sound(Layering.combine(WORDS.vocabulary(), layers(folder)));
+  }
+
+  private static List<Policy> layers(String folder) {
+    return switch (folder) {
+      case Shipped.FLOOR -> List.of(Shipped.floor());
+      case Shipped.HOSPITAL -> List.of(Shipped.floor(), Shipped.hospital());
+      default -> List.of(Shipped.published(folder));
+    };
+  }
+
+  private static CaseFile cases(String folder) {
+    return Shipped.sound(
+        CasesLoader.load(Shipped.tree(folder + "/cases.yaml"), WORDS.vocabulary()));
+  }
+
+  private static List<TrialResult> run(String folder) {
+    Trial trial = new Trial(policy(folder), WORDS.usual());
+    return Shipped.sound(trial.run(cases(folder).cases(), TODAY));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
+  void everyCaseGetsItsAnswer(String folder) {
+    List<String> differences =
+        run(folder).stream()
+            .filter(r -> !r.passes())
+            .map(r -> r.worked().name() + ": " + r.differences())
+            .toList();
+    assertEquals(List.of(), differences);
+    assertEquals(policy(folder).name(), cases(folder).policy());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
+  void everyRuleFiresInSomeCase(String folder) {
+    Set<String> never = new TreeSet<>();
+    policy(folder).questions().forEach(q -> q.rules().stream().map(Rule::name).forEach(never::add));
+    run(folder).forEach(r -> r.decision().reasons().forEach(reason -> never.remove(reason.rule())));
+    assertEquals(Set.of(), never);
+  }
+
+  /** Where our answer differs from the reading that came with the case, the case says why. */
+  @Test
+  void everyCaseSaysWhy() {
+    assertTrue(all().allMatch(c -> c.why().isPresent()));
+  }
+
+  @Test
+  void theCasesComeFromManyKindsOfTrouble() {
+    Set<String> cases = new TreeSet<>();
+    Set<String> kinds = new TreeSet<>();
+    Set<String> proceed = new TreeSet<>();
+    all()
+        .filter(c -> c.name().startsWith("NG-"))
+        .forEach(
+            c -> {
+              cases.add(c.name());
+              kinds.add(c.kind());
+              if (c.expect() == Outcome.PROCEED) {
+                proceed.add(c.name());
+              }
+            });
+    assertEquals(53, cases.size());
+    assertEquals(19, kinds.size(), kinds::toString);
+    assertEquals(Set.of("NG-058", "NG-076", "NG-213", "NG-217", "NG-220"), proceed);
+  }
+
+  private static Stream<WorkedCase> all() {
+    return Stream.of(Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND)
+        .flatMap(folder -> cases(folder).cases().stream());
+  }
+}
