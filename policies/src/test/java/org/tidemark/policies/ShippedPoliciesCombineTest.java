@@ -16,7 +16,9 @@ import org.tidemark.source.Severity;
 import org.tidemark.source.SourceText;
 import org.tidemark.yaml.YamlReader;
 
-/** Every shipped policy passes the checks on the whole, and what loading has to report is reported. */
+/**
+ * Every shipped policy passes the checks on the whole, and what loading has to report is reported.
+ */
 class ShippedPoliciesCombineTest {
   private static Loaded<EffectivePolicy> combine(Policy... layers) {
     return Layering.combine(Shipped.words().vocabulary(), List.of(layers));
@@ -76,12 +78,13 @@ class ShippedPoliciesCombineTest {
     assertEquals(List.of("`ph` 5.5 passes, and also fails by `retest`"), found);
   }
 
-  /** The floor speaks of signs and still leaves them to the hospital: its own rule is not enough. */
+  /**
+   * The floor speaks of signs and still leaves them to the hospital: its own rule is not enough.
+   */
   @Test
   void aHospitalThatIsSilentOnWhatTheFloorLeavesToItIsRefused() {
     String silent =
-        Shipped.text(Shipped.HOSPITAL + "/policy.yaml")
-            .replace("about: signs", "about: position");
+        Shipped.text(Shipped.HOSPITAL + "/policy.yaml").replace("about: signs", "about: position");
     Loaded<EffectivePolicy> loaded =
         combine(Shipped.floor(), load(silent, List.of(Shipped.floor())));
     assertEquals(
@@ -96,8 +99,7 @@ class ShippedPoliciesCombineTest {
   }
 
   private static Policy load(String text, List<Policy> below) {
-    PolicyLoader loader =
-        new PolicyLoader(Shipped.words().vocabulary(), Shipped.bibliography());
+    PolicyLoader loader = new PolicyLoader(Shipped.words().vocabulary(), Shipped.bibliography());
     return Shipped.sound(
         loader.load(
             Shipped.sound(new YamlReader().read(SourceText.of("changed.yaml", text))), below));

@@ -54,8 +54,7 @@ class WorkedCasesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
+  @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
   void everyCaseGetsItsAnswer(String folder) {
     List<String> differences =
         run(folder).stream()
@@ -67,8 +66,7 @@ class WorkedCasesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
+  @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
   void everyRuleFiresInSomeCase(String folder) {
     Set<String> never = new TreeSet<>();
     policy(folder).questions().forEach(q -> q.rules().stream().map(Rule::name).forEach(never::add));
