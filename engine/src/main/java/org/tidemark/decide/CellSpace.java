@@ -13,6 +13,7 @@ import org.tidemark.layer.Atom;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
+import org.tidemark.model.Seen;
 import org.tidemark.model.Vocabulary;
 
 /**
@@ -20,11 +21,13 @@ import org.tidemark.model.Vocabulary;
  * occur.
  */
 final class CellSpace {
+  private final Vocabulary vocabulary;
   private final List<Cells> findings;
   private final Map<String, Integer> index = new LinkedHashMap<>();
   private final List<Box> impossible = new ArrayList<>();
 
-  private CellSpace(List<Cells> findings) {
+  private CellSpace(Vocabulary vocabulary, List<Cells> findings) {
+    this.vocabulary = vocabulary;
     this.findings = List.copyOf(findings);
     for (int i = 0; i < findings.size(); i++) {
       index.put(findings.get(i).finding().name(), i);
@@ -46,7 +49,7 @@ final class CellSpace {
                 finding, atoms.stream().filter(a -> a.finding().equals(finding.name())).toList()));
       }
     }
-    return new CellSpace(cells);
+    return new CellSpace(vocabulary, cells);
   }
 
   private static void addWithParents(Finding finding, Vocabulary vocabulary, Set<String> names) {
@@ -116,14 +119,23 @@ final class CellSpace {
    */
   long[] region(Findings known) {
     long[] region = everything();
-    for (int i = 0; i < region.length; i++) {
-      Cells cells = findings.get(i);
-      Optional<Findings.Entry> entry = known.entry(cells.finding().name());
-      if (entry.isPresent()) {
-        region[i] &= cells.in(entry.get().seen());
-      }
-    }
+    known.entries().forEach((name, entry) -> narrow(region, name, entry.seen()));
     return region;
+  }
+
+  private void narrow(long[] region, String name, Seen seen) {
+    Optional<Integer> position = position(name);
+    if (position.isPresent()) {
+      region[position.get()] &= findings.get(position.get()).in(seen);
+      return;
+    }
+    // No rule looks at this finding, but that it was seen at all says something of those that it
+    // hangs on.
+    Finding finding = vocabulary.require(name);
+    boolean mayBeClosed = finding.whenClosed().map(c -> seen.options().contains(c)).orElse(false);
+    if (!mayBeClosed) {
+      finding.applies().forEach(p -> narrow(region, p.finding(), Seen.options(p.options())));
+    }
   }
 
   /** The finding and all that hang on it, near or far: what may change when it changes. */

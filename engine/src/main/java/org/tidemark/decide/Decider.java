@@ -97,7 +97,7 @@ public final class Decider {
 
   private List<Need> ask(long[] region) {
     return relevance.stream()
-        .filter(r -> Long.bitCount(region[r.finding()]) > 1 && r.matters(region))
+        .filter(r -> r.matters(region))
         .map(r -> Needs.of(compiled.space().cells(r.finding()).finding()))
         .toList();
   }

@@ -69,7 +69,23 @@ final class Relevance {
    * so that it is asked.
    */
   boolean matters(long[] region) {
-    return oneEscalates(region) || oneProceeds(region);
+    return canVary(region) && (oneEscalates(region) || oneProceeds(region));
+  }
+
+  /**
+   * Whether what is known leaves the finding more than one value, also by way of what hangs on it.
+   */
+  private boolean canVary(long[] region) {
+    if (Long.bitCount(region[finding]) < 2) {
+      return false;
+    }
+    long[] wide = compiled.withSwitches(region);
+    Search one = Search.in(wide, compiled.impossible(), budget);
+    if (one.result() != Search.Result.FOUND) {
+      return one.result() == Search.Result.UNDECIDED;
+    }
+    wide[finding] &= ~one.witness()[finding];
+    return Search.in(wide, compiled.impossible(), budget).result() != Search.Result.NONE;
   }
 
   /** One case escalates and the other does not. */

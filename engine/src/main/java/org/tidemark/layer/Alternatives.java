@@ -8,6 +8,7 @@ import org.tidemark.model.Band;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Limit;
 import org.tidemark.model.NamedBand;
+import org.tidemark.model.Option;
 import org.tidemark.model.Term;
 import org.tidemark.model.Value;
 
@@ -60,14 +61,27 @@ public final class Alternatives implements Condition.Visitor<List<List<Atom>>> {
   @Override
   public List<List<Atom>> otherThan(Condition.OtherThan other) {
     if (other.excluded() instanceof Value.Word word) {
-      return one(Atom.options(other.finding(), Set.of(word.name()), true));
+      return one(Atom.options(other.finding(), excluded(other.finding(), word), true));
     }
     BigDecimal number = ((Value.Amount) other.excluded()).number();
-    return one(
-        Atom.stretch(
-            other.finding(),
-            stretch(other.finding(), Band.exactly(new Limit.Fixed(number))),
-            true));
+    Atom.Stretch stretch = stretch(other.finding(), Band.exactly(new Limit.Fixed(number)));
+    return one(Atom.stretch(other.finding(), stretch, true));
+  }
+
+  /**
+   * "Other than" asks for something recorded anyway, so a word for nothing recorded excludes
+   * nothing more.
+   */
+  private Set<String> excluded(String finding, Value.Word word) {
+    boolean nothing =
+        policy
+            .vocabulary()
+            .require(finding)
+            .domain()
+            .option(word.name())
+            .map(Option::nothingRecorded)
+            .orElse(false);
+    return nothing ? Set.of() : Set.of(word.name());
   }
 
   @Override

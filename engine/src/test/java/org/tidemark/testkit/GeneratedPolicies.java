@@ -1,0 +1,246 @@
+package org.tidemark.testkit;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.Layering;
+import org.tidemark.model.Axis;
+import org.tidemark.model.Band;
+import org.tidemark.model.Bound;
+import org.tidemark.model.Care;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Domain;
+import org.tidemark.model.Effect;
+import org.tidemark.model.Finding;
+import org.tidemark.model.Header;
+import org.tidemark.model.Limit;
+import org.tidemark.model.Option;
+import org.tidemark.model.Policy;
+import org.tidemark.model.PolicyKind;
+import org.tidemark.model.Question;
+import org.tidemark.model.Rule;
+import org.tidemark.model.Scope;
+import org.tidemark.model.Standing;
+import org.tidemark.model.Status;
+import org.tidemark.model.Term;
+import org.tidemark.model.Value;
+import org.tidemark.model.Vocabulary;
+import org.tidemark.model.Worse;
+import org.tidemark.source.Place;
+import org.tidemark.source.SourceText;
+
+/**
+ * Makes small policies out of a seed: with findings that hang on others, words for nothing
+ * recorded, terms, bands, set-asides.
+ */
+public final class GeneratedPolicies {
+  private static final Place NOWHERE = Place.at(SourceText.of("generated", "x").beginning());
+  private static final Rule.Backing LOCAL = new Rule.Backing(Standing.LOCAL, List.of());
+
+  private final Random random;
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<Term> terms = new ArrayList<>();
+
+  private GeneratedPolicies(long seed) {
+    this.random = new Random(seed);
+  }
+
+  /** A policy with one question, {@code use}. The same seed gives the same policy. */
+  public static EffectivePolicy policy(long seed, int findings, int rules) {
+    return new GeneratedPolicies(seed).make(findings, rules);
+  }
+
+  private EffectivePolicy make(int howManyFindings, int howManyRules) {
+    for (int i = 0; i < howManyFindings; i++) {
+      findings.add(finding(i));
+    }
+    for (int i = 0; i < 2; i++) {
+      terms.add(new Term("t" + i, alternatives(), Standing.LOCAL, List.of(), NOWHERE));
+    }
+    Question use =
+        new Question(
+            "use",
+            Optional.of("May it be used?"),
+            Map.of(),
+            Set.of(),
+            Set.of(),
+            rules(howManyRules),
+            NOWHERE);
+    Policy policy =
+        new Policy(
+            header(),
+            List.of(),
+            List.of(),
+            List.of(),
+            terms,
+            List.of(use),
+            new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of()),
+            List.of());
+    return Layering.combine(new Vocabulary("v", 1, findings), List.of(policy))
+        .match(
+            p -> p,
+            errors -> {
+              throw new AssertionError(errors.toString());
+            });
+  }
+
+  private static Header header() {
+    return new Header(
+        "generated",
+        PolicyKind.PUBLISHED,
+        "Generated",
+        "Nobody",
+        1,
+        Status.DRAFT,
+        Optional.empty(),
+        Optional.empty(),
+        new Scope(List.of(), List.of()),
+        Optional.empty(),
+        NOWHERE);
+  }
+
+  private Finding finding(int i) {
+    Domain domain = random.nextInt(3) == 0 ? measure() : choice();
+    List<Condition.Options> applies = new ArrayList<>();
+    List<Finding> parents =
+        findings.stream().filter(f -> f.domain() instanceof Domain.Choice).toList();
+    if (!parents.isEmpty() && random.nextInt(3) == 0) {
+      Finding parent = parents.get(random.nextInt(parents.size()));
+      applies.add(new Condition.Options(parent.name(), someOptions(parent)));
+    }
+    boolean closes = !applies.isEmpty() && domain instanceof Domain.Choice && random.nextBoolean();
+    return new Finding(
+        "f" + i,
+        "What is f" + i + "?",
+        domain,
+        new Worse.Neither(),
+        applies,
+        closes ? Optional.of("a") : Optional.empty(),
+        Optional.empty(),
+        BigDecimal.valueOf(i),
+        Optional.empty(),
+        Optional.empty(),
+        NOWHERE);
+  }
+
+  private Domain choice() {
+    List<Option> options = new ArrayList<>(List.of(new Option("a", "A"), new Option("b", "B")));
+    if (random.nextBoolean()) {
+      options.add(new Option("c", "C"));
+    }
+    if (random.nextInt(4) == 0) {
+      options.add(new Option("not-recorded", "Not recorded"));
+    }
+    return new Domain.Choice(options);
+  }
+
+  private Domain measure() {
+    List<Option> words =
+        random.nextBoolean() ? List.of(new Option("not-recorded", "Not recorded")) : List.of();
+    return new Domain.Measure(
+        "mL", BigDecimal.ZERO, new BigDecimal("2"), new BigDecimal("0.5"), words);
+  }
+
+  private Set<String> someOptions(Finding finding) {
+    List<Option> all = finding.domain().options();
+    Set<String> some = new LinkedHashSet<>();
+    some.add(all.get(random.nextInt(all.size())).name());
+    if (random.nextInt(3) == 0) {
+      some.add(all.get(random.nextInt(all.size())).name());
+    }
+    return some;
+  }
+
+  private List<Rule> rules(int howMany) {
+    List<Rule> rules = new ArrayList<>();
+    rules.add(rule("allow-0", Effect.ALLOW, Set.of()));
+    rules.add(rule("allow-1", Effect.ALLOW, Set.of()));
+    Effect[] others = {
+      Effect.SET_ASIDE, Effect.NOT_YET, Effect.HOLD, Effect.ESCALATE, Effect.ALLOW
+    };
+    for (int i = 2; i < howMany; i++) {
+      Effect effect = others[random.nextInt(others.length)];
+      Set<String> which =
+          effect == Effect.SET_ASIDE ? Set.of("allow-" + random.nextInt(2)) : Set.of();
+      rules.add(rule(effect.word() + "-" + i, effect, which));
+    }
+    return rules;
+  }
+
+  private Rule rule(String name, Effect effect, Set<String> which) {
+    return new Rule(
+        name,
+        "generated",
+        effect,
+        Axis.POSITION,
+        given(),
+        which,
+        new Rule.Says(Optional.empty(), Optional.empty(), List.of("Do " + name + ".")),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Set.of(),
+        LOCAL,
+        NOWHERE);
+  }
+
+  private Condition given() {
+    List<Condition> parts = new ArrayList<>();
+    int howMany = 1 + random.nextInt(3);
+    for (int i = 0; i < howMany; i++) {
+      parts.add(test());
+    }
+    if (random.nextInt(4) == 0) {
+      parts.add(new Condition.AnyOf(alternatives()));
+    }
+    if (random.nextInt(4) == 0 && !terms.isEmpty()) {
+      parts.add(new Condition.TermIs("t" + random.nextInt(terms.size()), random.nextBoolean()));
+    }
+    return new Condition.AllOf(parts);
+  }
+
+  private List<Condition> alternatives() {
+    List<Condition> alternatives = new ArrayList<>();
+    int howMany = 1 + random.nextInt(3);
+    for (int i = 0; i < howMany; i++) {
+      alternatives.add(
+          new Condition.AllOf(random.nextBoolean() ? List.of(test()) : List.of(test(), test())));
+    }
+    return alternatives;
+  }
+
+  private Condition test() {
+    Finding finding = findings.get(random.nextInt(findings.size()));
+    if (finding.domain() instanceof Domain.Measure) {
+      return random.nextInt(5) == 0
+          ? new Condition.OtherThan(finding.name(), new Value.Amount(reading()))
+          : new Condition.InBand(finding.name(), band());
+    }
+    return random.nextInt(5) == 0
+        ? new Condition.OtherThan(
+            finding.name(), Value.word(someOptions(finding).iterator().next()))
+        : new Condition.Options(finding.name(), someOptions(finding));
+  }
+
+  private Band band() {
+    BigDecimal one = reading();
+    BigDecimal other = reading();
+    Bound low = new Bound(new Limit.Fixed(one.min(other)), random.nextBoolean());
+    Bound high = new Bound(new Limit.Fixed(one.max(other)), random.nextBoolean());
+    return switch (random.nextInt(3)) {
+      case 0 -> new Band(Optional.of(low), Optional.empty());
+      case 1 -> new Band(Optional.empty(), Optional.of(high));
+      default -> new Band(Optional.of(low), Optional.of(high));
+    };
+  }
+
+  private BigDecimal reading() {
+    return new BigDecimal("0.5").multiply(BigDecimal.valueOf(random.nextInt(5)));
+  }
+}

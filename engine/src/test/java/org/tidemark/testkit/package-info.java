@@ -1,0 +1,5 @@
+/** Helpers that tests of every module share. */
+@NullMarked
+package org.tidemark.testkit;
+
+import org.jspecify.annotations.NullMarked;
