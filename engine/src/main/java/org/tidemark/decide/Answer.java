@@ -180,7 +180,10 @@ final class Answer {
         .filter(r -> r.name().equals(occasion))
         .map(RecordList::fields)
         .findFirst()
-        .orElse(List.of());
+        .orElse(List.of())
+        .stream()
+        .map(policy::fill)
+        .toList();
   }
 
   private List<Rule> forcefulAllows(Outcome outcome) {
