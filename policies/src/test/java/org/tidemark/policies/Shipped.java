@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.Layering;
 import org.tidemark.load.BibliographyLoader;
 import org.tidemark.load.PolicyLoader;
 import org.tidemark.load.VocabularyFile;
@@ -14,6 +16,8 @@ import org.tidemark.model.Policy;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
 import org.tidemark.source.SourceText;
+import org.tidemark.trial.CaseFile;
+import org.tidemark.trial.CasesLoader;
 import org.tidemark.yaml.YamlNode;
 import org.tidemark.yaml.YamlReader;
 
@@ -24,31 +28,51 @@ final class Shipped {
   static final String PORTSMOUTH = "published/po-02-portsmouth-icu";
   static final String NORDJYLLAND = "published/po-12-nordjylland";
 
+  private static final VocabularyFile WORDS =
+      sound(VocabularyLoader.load(tree("policies/vocabulary/nasogastric-tube.yaml")));
+  private static final Bibliography SOURCES =
+      sound(BibliographyLoader.load(tree("content/sources/bibliography.yaml")));
+
   private Shipped() {}
 
   static VocabularyFile words() {
-    return sound(VocabularyLoader.load(tree("policies/vocabulary/nasogastric-tube.yaml")));
+    return WORDS;
   }
 
   static Bibliography bibliography() {
-    return sound(BibliographyLoader.load(tree("content/sources/bibliography.yaml")));
+    return SOURCES;
   }
 
   static Policy floor() {
-    return sound(policy(FLOOR, List.of()));
+    return sound(layer(FLOOR, List.of()));
   }
 
   static Policy hospital() {
-    return sound(policy(HOSPITAL, List.of(floor())));
+    return sound(layer(HOSPITAL, List.of(floor())));
   }
 
   static Policy published(String folder) {
-    return sound(policy(folder, List.of()));
+    return sound(layer(folder, List.of()));
   }
 
-  static Loaded<Policy> policy(String folder, List<Policy> below) {
-    PolicyLoader loader = new PolicyLoader(words().vocabulary(), bibliography());
-    return loader.load(tree(folder + "/policy.yaml"), below);
+  private static Loaded<Policy> layer(String folder, List<Policy> below) {
+    return new PolicyLoader(WORDS.vocabulary(), SOURCES)
+        .load(tree(folder + "/policy.yaml"), below);
+  }
+
+  /** A policy as it answers: with the layers that it stands on. */
+  static EffectivePolicy policy(String folder) {
+    List<Policy> layers =
+        switch (folder) {
+          case FLOOR -> List.of(floor());
+          case HOSPITAL -> List.of(floor(), hospital());
+          default -> List.of(published(folder));
+        };
+    return sound(Layering.combine(WORDS.vocabulary(), layers));
+  }
+
+  static CaseFile cases(String folder) {
+    return sound(CasesLoader.load(tree(folder + "/cases.yaml"), WORDS.vocabulary()));
   }
 
   static YamlNode tree(String path) {

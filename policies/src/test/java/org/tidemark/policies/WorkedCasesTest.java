@@ -11,14 +11,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.tidemark.layer.EffectivePolicy;
-import org.tidemark.layer.Layering;
 import org.tidemark.load.VocabularyFile;
 import org.tidemark.model.Outcome;
-import org.tidemark.model.Policy;
 import org.tidemark.model.Rule;
-import org.tidemark.trial.CaseFile;
-import org.tidemark.trial.CasesLoader;
 import org.tidemark.trial.Trial;
 import org.tidemark.trial.TrialResult;
 import org.tidemark.trial.WorkedCase;
@@ -31,26 +26,9 @@ class WorkedCasesTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
   private static final VocabularyFile WORDS = Shipped.words();
 
-  private static EffectivePolicy policy(String folder) {
-    return Shipped.sound(Layering.combine(WORDS.vocabulary(), layers(folder)));
-  }
-
-  private static List<Policy> layers(String folder) {
-    return switch (folder) {
-      case Shipped.FLOOR -> List.of(Shipped.floor());
-      case Shipped.HOSPITAL -> List.of(Shipped.floor(), Shipped.hospital());
-      default -> List.of(Shipped.published(folder));
-    };
-  }
-
-  private static CaseFile cases(String folder) {
-    return Shipped.sound(
-        CasesLoader.load(Shipped.tree(folder + "/cases.yaml"), WORDS.vocabulary()));
-  }
-
   private static List<TrialResult> run(String folder) {
-    Trial trial = new Trial(policy(folder), WORDS.usual());
-    return Shipped.sound(trial.run(cases(folder).cases(), TODAY));
+    Trial trial = new Trial(Shipped.policy(folder), WORDS.usual());
+    return Shipped.sound(trial.run(Shipped.cases(folder).cases(), TODAY));
   }
 
   @ParameterizedTest
@@ -62,14 +40,14 @@ class WorkedCasesTest {
             .map(r -> r.worked().name() + ": " + r.differences())
             .toList();
     assertEquals(List.of(), differences);
-    assertEquals(policy(folder).name(), cases(folder).policy());
+    assertEquals(Shipped.policy(folder).name(), Shipped.cases(folder).policy());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
   void everyRuleFiresInSomeCase(String folder) {
     Set<String> never = new TreeSet<>();
-    policy(folder).questions().forEach(q -> q.rules().stream().map(Rule::name).forEach(never::add));
+    Shipped.policy(folder).questions().forEach(q -> q.rules().stream().map(Rule::name).forEach(never::add));
     run(folder).forEach(r -> r.decision().reasons().forEach(reason -> never.remove(reason.rule())));
     assertEquals(Set.of(), never);
   }
@@ -102,6 +80,6 @@ class WorkedCasesTest {
 
   private static Stream<WorkedCase> all() {
     return Stream.of(Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND)
-        .flatMap(folder -> cases(folder).cases().stream());
+        .flatMap(folder -> Shipped.cases(folder).cases().stream());
   }
 }
