@@ -39,8 +39,7 @@ class NothingUnknownProceedsTest {
   private final Map<String, Decider> deciders = new HashMap<>();
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
+  @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
   void takingFindingsAwayNeverMakesACaseProceed(String folder) {
     EffectivePolicy policy = Shipped.policy(folder);
     Trial trial = new Trial(policy, Shipped.words().usual());

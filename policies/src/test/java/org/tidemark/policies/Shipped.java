@@ -56,8 +56,7 @@ final class Shipped {
   }
 
   private static Loaded<Policy> layer(String folder, List<Policy> below) {
-    return new PolicyLoader(WORDS.vocabulary(), SOURCES)
-        .load(tree(folder + "/policy.yaml"), below);
+    return new PolicyLoader(WORDS.vocabulary(), SOURCES).load(tree(folder + "/policy.yaml"), below);
   }
 
   /** A policy as it answers: with the layers that it stands on. */

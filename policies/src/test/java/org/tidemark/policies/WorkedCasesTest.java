@@ -47,7 +47,9 @@ class WorkedCasesTest {
   @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
   void everyRuleFiresInSomeCase(String folder) {
     Set<String> never = new TreeSet<>();
-    Shipped.policy(folder).questions().forEach(q -> q.rules().stream().map(Rule::name).forEach(never::add));
+    Shipped.policy(folder)
+        .questions()
+        .forEach(q -> q.rules().stream().map(Rule::name).forEach(never::add));
     run(folder).forEach(r -> r.decision().reasons().forEach(reason -> never.remove(reason.rule())));
     assertEquals(Set.of(), never);
   }
