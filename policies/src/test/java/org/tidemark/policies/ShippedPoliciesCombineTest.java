@@ -94,6 +94,21 @@ class ShippedPoliciesCombineTest {
         reports(loaded));
   }
 
+  /** The floor's limit is 5.5: a hospital may go under it and never over it. */
+  @Test
+  void aHospitalCannotGoOverTheLimitOfItsFloor() {
+    assertEquals(List.of(), reports(withCutOff("5.5")));
+    assertEquals(
+        List.of("`ph-cut-off` is 6 here and 5.5 in the layer below, where only lower is stricter"),
+        reports(withCutOff("6.0")));
+  }
+
+  private static Loaded<EffectivePolicy> withCutOff(String limit) {
+    String changed =
+        Shipped.text(Shipped.HOSPITAL + "/policy.yaml").replace("is: 5.0", "is: " + limit);
+    return combine(Shipped.floor(), load(changed, List.of(Shipped.floor())));
+  }
+
   private static Policy load(String text) {
     return load(text, List.of());
   }
