@@ -19,7 +19,7 @@ public final class BibliographyLoader {
     Problems problems = new Problems();
     Fields fields = Fields.of(root, "a bibliography", problems);
     fields.text("bibliography");
-    Scalars.count(fields.text("edition"), problems);
+    fields.requiredText("edition").ifPresent(t -> Scalars.count(t, problems));
     fields.required("facts");
     List<Bibliography.Entry> entries = fields.named("facts", entry -> entry(entry, problems));
     fields.done();

@@ -98,7 +98,8 @@ final class Bounds {
   }
 
   private void checkUnit(PolicyValue value, Located<String> text, Domain.Measure measure) {
-    if (value.isStated() && !value.unit().equals(measure.unit())) {
+    boolean known = value.isStated() && !value.unit().isEmpty();
+    if (known && !value.unit().equals(measure.unit())) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.WRONG_UNIT,

@@ -13,6 +13,7 @@ import org.tidemark.source.Located;
 import org.tidemark.source.Problems;
 import org.tidemark.source.Span;
 import org.tidemark.source.Suggestion;
+import org.tidemark.source.Typed;
 import org.tidemark.yaml.YamlList;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
@@ -28,12 +29,18 @@ public final class Fields {
   private final YamlMap map;
   private final String what;
   private final Problems problems;
+  private final boolean standIn;
   private final Set<String> asked = new LinkedHashSet<>();
 
   public Fields(YamlMap map, String what, Problems problems) {
+    this(map, what, problems, false);
+  }
+
+  private Fields(YamlMap map, String what, Problems problems, boolean standIn) {
     this.map = map;
     this.what = what;
     this.problems = problems;
+    this.standIn = standIn;
   }
 
   /** The fields of a node that should have some; reported and empty when it has none. */
@@ -41,13 +48,22 @@ public final class Fields {
     if (node instanceof YamlMap map) {
       return new Fields(map, what, problems);
     }
+    boolean nothing = node instanceof YamlText text && text.isMissing();
     problems.add(
         Diagnostic.error(
-                DiagnosticCode.WRONG_SHAPE,
+                nothing ? DiagnosticCode.EMPTY_VALUE : DiagnosticCode.WRONG_SHAPE,
                 node.span(),
                 what + " needs named fields, and this is " + node.kind())
-            .help("write each field on a line of its own: its name, a colon and its value"));
-    return new Fields(new YamlMap(List.of(), node.span()), what, problems);
+            .help(
+                nothing
+                    ? "write its fields on the lines below, each two spaces further to the right"
+                    : "write each field on a line of its own: its name, a colon and its value"));
+    return standIn(node.span(), what, problems);
+  }
+
+  /** No fields, and no complaint about it: something else has been reported in their place. */
+  static Fields standIn(Span at, String what, Problems problems) {
+    return new Fields(new YamlMap(List.of(), at), what, problems, true);
   }
 
   public Problems problems() {
@@ -75,7 +91,7 @@ public final class Fields {
   public Optional<YamlNode> optional(String key) {
     asked.add(key);
     Optional<YamlMap.Entry> entry = map.entry(key);
-    if (entry.isPresent() && entry.get().value() instanceof YamlText text && text.isMissing()) {
+    if (entry.isPresent() && entry.get().value() instanceof YamlText text && isBlank(text)) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.EMPTY_VALUE,
@@ -88,9 +104,13 @@ public final class Fields {
     return entry.map(YamlMap.Entry::value);
   }
 
+  private static boolean isBlank(YamlText text) {
+    return text.text().isBlank();
+  }
+
   /** The value of a field that must be there. */
   public Optional<YamlNode> required(String key) {
-    if (!has(key)) {
+    if (!has(key) && !standIn) {
       problems.add(
           Diagnostic.error(DiagnosticCode.MISSING_KEY, firstKey(), what + " has no `" + key + "`")
               .help("add a line `" + key + ": ...`"));
@@ -107,9 +127,12 @@ public final class Fields {
   }
 
   public Located<String> text(String key) {
-    return required(key)
-        .flatMap(node -> text(node, "`" + key + "`"))
-        .orElseGet(() -> Located.of("", map.span()));
+    return requiredText(key).orElseGet(() -> Located.of("", map.span()));
+  }
+
+  /** The text of a field that must be there; empty when it was reported and there is none. */
+  public Optional<Located<String>> requiredText(String key) {
+    return required(key).flatMap(node -> text(node, "`" + key + "`"));
   }
 
   private Optional<Located<String>> text(YamlNode node, String name) {
@@ -121,8 +144,15 @@ public final class Fields {
                 DiagnosticCode.WRONG_SHAPE,
                 node.span(),
                 name + " needs a text, and this is " + node.kind())
-            .help("text that begins with { or [ goes in double quotes"));
+            .help("text that begins with { or [ goes in double quotes" + copy(node)));
     return Optional.empty();
+  }
+
+  /** The same text as it can be typed, when it is short enough to be one. */
+  private static String copy(YamlNode node) {
+    String typed = node.span().text();
+    boolean shortEnough = typed.length() <= 80 && typed.indexOf('\n') < 0;
+    return shortEnough ? ": " + Typed.quoted(typed) : "";
   }
 
   /** A list of texts; one text alone counts as a list of one. */
@@ -188,14 +218,18 @@ public final class Fields {
         Diagnostic.error(
                 DiagnosticCode.UNKNOWN_WORD,
                 text.span(),
-                name + " cannot be `" + text.value() + "`")
+                name + " cannot be " + Typed.shown(text.value()) + Typed.oddCharacter(text.value()))
             .help(suggest(text.value(), known)));
   }
 
   static String suggest(String typed, List<String> known) {
     return Suggestion.nearest(typed, known)
         .map(near -> "did you mean `" + near + "`?")
-        .orElseGet(() -> "write one of: " + String.join(", ", known));
+        .orElseGet(
+            () ->
+                known.isEmpty()
+                    ? "there is none yet; write it first, or delete this"
+                    : "write one of: " + String.join(", ", known));
   }
 
   /** A yes or a no, as text, since that is what it stays. */
@@ -216,8 +250,10 @@ public final class Fields {
             Diagnostic.error(
                     DiagnosticCode.UNKNOWN_KEY,
                     entry.key().span(),
-                    what + " has no field `" + key + "`")
-                .help(suggest(key, List.copyOf(asked))));
+                    what + " has no field " + Typed.shown(key) + Typed.oddCharacter(key))
+                .help(
+                    suggest(key, List.copyOf(asked))
+                        + "; if it belongs to a line above, check the spaces before it"));
       }
     }
   }

@@ -18,6 +18,7 @@ import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
+import org.tidemark.source.Typed;
 import org.tidemark.yaml.YamlList;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
@@ -62,7 +63,11 @@ final class FindingReader {
     Domain domain = domain();
     Worse worse = worse(domain);
     Optional<String> closed = fields.optionalText("when-closed").map(t -> checkedOption(t, domain));
-    BigDecimal order = Scalars.number(fields.text("ask"), "", problems).orElse(BigDecimal.ZERO);
+    BigDecimal order =
+        fields
+            .requiredText("ask")
+            .flatMap(t -> Scalars.number(t, "", problems))
+            .orElse(BigDecimal.ZERO);
     return new Finding(
         name(),
         asks,
@@ -78,8 +83,12 @@ final class FindingReader {
   }
 
   private Domain domain() {
-    String kind = fields.text("kind").value();
-    return switch (kind) {
+    Optional<Located<String>> kind = fields.requiredText("kind");
+    return kind.map(this::domain).orElseGet(() -> new Domain.Choice(YES_NO));
+  }
+
+  private Domain domain(Located<String> kind) {
+    return switch (kind.value()) {
       case "yes-no" -> new Domain.Choice(YES_NO);
       case "choice" -> new Domain.Choice(options());
       case "measure" -> measure();
@@ -87,12 +96,12 @@ final class FindingReader {
     };
   }
 
-  private Domain unknownKind(String kind) {
+  private Domain unknownKind(Located<String> kind) {
     problems.add(
         Diagnostic.error(
                 DiagnosticCode.UNKNOWN_WORD,
-                fields.text("kind").span(),
-                "`kind` cannot be `" + kind + "`")
+                kind.span(),
+                "`kind` cannot be " + Typed.shown(kind.value()))
             .help("write choice, yes-no or measure"));
     return new Domain.Choice(YES_NO);
   }
@@ -140,7 +149,8 @@ final class FindingReader {
     String unit = fields.text("unit").value();
     Optional<BigDecimal> low = Scalars.number(range.get(0), unit, problems);
     Optional<BigDecimal> high = Scalars.number(range.get(1), unit, problems);
-    Optional<BigDecimal> step = Scalars.number(fields.text("step"), unit, problems);
+    Optional<BigDecimal> step =
+        fields.requiredText("step").flatMap(t -> Scalars.number(t, unit, problems));
     List<Option> words = new ArrayList<>();
     fields.named(
         "in-place-of-a-number",

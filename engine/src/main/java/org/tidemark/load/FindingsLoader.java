@@ -120,7 +120,7 @@ public final class FindingsLoader {
 
   private Optional<Seen> seen(Finding finding, YamlNode node) {
     if (node instanceof YamlText text) {
-      if (text.isMissing()) {
+      if (text.text().isBlank() || isNull(text)) {
         problems.add(
             Diagnostic.error(
                     DiagnosticCode.EMPTY_VALUE,
@@ -135,6 +135,11 @@ public final class FindingsLoader {
     return node instanceof YamlList list
         ? several(finding, list)
         : stretch(finding, (YamlMap) node);
+  }
+
+  /** A program's way to write nothing; a nurse's is to write nothing. */
+  private static boolean isNull(YamlText text) {
+    return text.style() == YamlText.Style.PLAIN && List.of("null", "~").contains(text.text());
   }
 
   private Optional<Seen> several(Finding finding, YamlList list) {
@@ -177,8 +182,13 @@ public final class FindingsLoader {
       return Optional.empty();
     }
     Optional<BigDecimal> from =
-        Measures.reading(fields.text("at-least"), finding, measure, problems);
-    Optional<BigDecimal> to = Measures.reading(fields.text("at-most"), finding, measure, problems);
+        fields
+            .requiredText("at-least")
+            .flatMap(t -> Measures.reading(t, finding, measure, problems));
+    Optional<BigDecimal> to =
+        fields
+            .requiredText("at-most")
+            .flatMap(t -> Measures.reading(t, finding, measure, problems));
     fields.done();
     if (from.isEmpty() || to.isEmpty()) {
       return Optional.empty();

@@ -24,6 +24,7 @@ import org.tidemark.yaml.YamlNode;
 
 /** Reads what a policy is, who owns it, whom it is for and where it stands. */
 final class HeaderReader {
+  private static final List<String> SIZES = List.of("minor", "retrain");
   private static final Set<String> NOT_SCOPE = Set.of("see", "source");
 
   private final Vocabulary vocabulary;
@@ -50,7 +51,7 @@ final class HeaderReader {
     Scope scope = new Scope(covers(fields), fields.list("not-for", this::exclusion));
     Optional<String> buildsOn =
         fields.optionalText("builds-on").map(Located::value).filter(v -> !v.equals("nothing"));
-    int edition = Scalars.count(fields.text("edition"), problems).orElse(1);
+    int edition = fields.requiredText("edition").flatMap(t -> Scalars.count(t, problems)).orElse(1);
     changed(fields);
     return new Header(
         name.value(),
@@ -67,23 +68,19 @@ final class HeaderReader {
   }
 
   private void wordsFrom(Fields fields) {
-    Fields words =
-        Fields.of(
-            fields.required("words-from").orElseGet(() -> emptyAt(fields)),
-            "`words-from`",
-            problems);
-    Optional<Located<String>> name = words.optionalText("vocabulary");
-    Optional<Located<String>> edition = words.optionalText("edition");
+    Optional<YamlNode> node = fields.required("words-from");
+    if (node.isEmpty()) {
+      return;
+    }
+    Fields words = Fields.of(node.get(), "`words-from`", problems);
+    Optional<Located<String>> name = words.requiredText("vocabulary");
+    Optional<Located<String>> edition = words.requiredText("edition");
     words.done();
     name.filter(n -> !n.value().equals(vocabulary.name()))
         .ifPresent(n -> wrongVocabulary(n, vocabulary.name()));
     edition
         .filter(e -> !e.value().equals(Integer.toString(vocabulary.edition())))
         .ifPresent(e -> wrongVocabulary(e, Integer.toString(vocabulary.edition())));
-  }
-
-  private static YamlNode emptyAt(Fields fields) {
-    return new YamlMap(List.of(), fields.span());
   }
 
   private void wrongVocabulary(Located<String> typed, String have) {
@@ -102,12 +99,12 @@ final class HeaderReader {
         .ifPresent(
             node -> {
               Fields change = Fields.of(node, "`changed`", problems);
-              Scalars.count(change.text("from"), problems);
+              change.requiredText("from").ifPresent(t -> Scalars.count(t, problems));
               change.text("why");
-              Located<String> size = change.text("size");
-              if (!List.of("minor", "retrain").contains(size.value())) {
-                change.unknownWord(size, List.of("minor", "retrain"), "`size`");
-              }
+              change
+                  .requiredText("size")
+                  .filter(size -> !SIZES.contains(size.value()))
+                  .ifPresent(size -> change.unknownWord(size, SIZES, "`size`"));
               change.done();
             });
   }
@@ -121,7 +118,7 @@ final class HeaderReader {
       return Optional.empty();
     }
     Fields approved = Fields.of(node.get(), "`approved`", problems);
-    Optional<LocalDate> on = Scalars.date(approved.text("on"), problems);
+    Optional<LocalDate> on = approved.requiredText("on").flatMap(t -> Scalars.date(t, problems));
     String by = approved.text("by").value();
     String reference = approved.text("reference").value();
     approved.done();

@@ -7,6 +7,7 @@ import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Problems;
 import org.tidemark.source.Span;
+import org.tidemark.source.Typed;
 
 /** Checks the names that a file gives: their letters, and that none is given twice. */
 final class Names {
@@ -21,18 +22,27 @@ final class Names {
     this.problems = problems;
   }
 
+  /** Takes note of a name; one that is not there was reported by whoever looked for it. */
   void give(String name, Span at) {
+    if (name.isEmpty()) {
+      return;
+    }
     if (!NAME.matcher(name).matches()) {
       problems.add(
           Diagnostic.error(
-                  DiagnosticCode.BAD_NAME, at, "`" + name + "` cannot be the name of " + what)
+                  DiagnosticCode.BAD_NAME,
+                  at,
+                  Typed.shown(name) + " cannot name a " + what + Typed.oddCharacter(name))
               .help(
                   "a name has small letters a to z, digits and single hyphens, and begins with a letter"));
     }
     Span first = given.putIfAbsent(name, at);
     if (first != null) {
       problems.add(
-          Diagnostic.error(DiagnosticCode.DUPLICATE_NAME, at, what + " `" + name + "` stands twice")
+          Diagnostic.error(
+                  DiagnosticCode.DUPLICATE_NAME,
+                  at,
+                  "the " + what + " " + Typed.shown(name) + " stands twice")
               .and(first, "it stands here first")
               .help("give one of them another name, or delete it"));
     }

@@ -1,9 +1,9 @@
 package org.tidemark.load;
 
 import java.math.BigDecimal;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.YearMonth;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,90 +11,72 @@ import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Problems;
+import org.tidemark.source.Typed;
 
 /**
  * Reads numbers, dates and times from text: one plain form each, and a helpful word about every
  * other.
  */
 final class Scalars {
-  private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]{0,8})(\\.[0-9]{1,6})?");
-  private static final Pattern COMMA = Pattern.compile("(-?[0-9]+),([0-9]+)");
-  private static final Pattern NUMBER_AND_UNIT =
-      Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*([\\p{L}%\\u00B0/][\\p{L}0-9%\\u00B0/^]*)");
+  private static final Pattern NUMBER =
+      Pattern.compile("(?!-0+(\\.0+)?$)-?(0|[1-9][0-9]{0,8})(\\.[0-9]{1,6})?");
   private static final Pattern DATE = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
   private static final Pattern TIME = Pattern.compile("([0-9]{2}):([0-9]{2})");
+
+  /** No policy is older; a smaller year is a slip of the hand. */
+  private static final int EARLIEST_YEAR = 1900;
 
   private Scalars() {}
 
   /** A plain decimal number: digits, and one point if there are decimals. */
   static Optional<BigDecimal> number(Located<String> text, String unit, Problems problems) {
-    if (NUMBER.matcher(text.value()).matches()) {
+    if (isPlain(text.value())) {
       return Optional.of(new BigDecimal(text.value()));
     }
-    problems.add(notANumber(text, unit));
+    problems.add(NumberHelp.explain(text, unit));
     return Optional.empty();
   }
 
   static boolean looksLikeNumber(String text) {
-    return !text.isEmpty() && (Character.isDigit(text.charAt(0)) || NUMBER.matcher(text).matches());
+    return !text.isEmpty() && (Character.isDigit(text.charAt(0)) || isPlain(text));
   }
 
-  private static Diagnostic notANumber(Located<String> text, String unit) {
-    String typed = text.value();
-    Matcher comma = COMMA.matcher(typed);
-    if (comma.matches()) {
-      return Diagnostic.error(
-              DiagnosticCode.DECIMAL_COMMA, text.span(), "`" + typed + "` has a comma")
-          .help("write " + comma.group(1) + "." + comma.group(2) + " with a point");
-    }
-    Matcher pasted = NUMBER_AND_UNIT.matcher(typed);
-    if (pasted.matches() && !pasted.group(2).equals("e") && !typed.startsWith("0x")) {
-      return withUnit(text, pasted.group(1), unit);
-    }
-    return Diagnostic.error(
-            DiagnosticCode.NOT_A_NUMBER, text.span(), "`" + typed + "` is not a plain number")
-        .help(
-            "write digits, and one point if there are decimals, such as 5.5; limits in words go in the field's name: at-most, below, at-least, above");
-  }
-
-  private static Diagnostic withUnit(Located<String> text, String number, String unit) {
-    String field = unit.isEmpty() ? "" : "; the unit here is " + unit + " already";
-    return Diagnostic.error(
-            DiagnosticCode.UNIT_IN_NUMBER,
-            text.span(),
-            "`" + text.value() + "` is a number with something behind it")
-        .help("write the number alone: " + number + field);
+  static boolean isPlain(String text) {
+    return NUMBER.matcher(text).matches();
   }
 
   /** A day, as year-month-day; every other order of day and month is refused, not guessed at. */
   static Optional<LocalDate> date(Located<String> text, Problems problems) {
     Matcher date = DATE.matcher(text.value());
-    if (date.matches()) {
-      return day(date, text, problems);
+    if (!date.matches()) {
+      String what = Typed.shown(text.value()) + " is not a date of the form year-month-day";
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.BAD_DATE, text.span(), what + Typed.oddCharacter(text.value()))
+              .help("write the thirty-first of March 2026 as 2026-03-31"));
+      return Optional.empty();
     }
-    problems.add(
-        Diagnostic.error(
-                DiagnosticCode.BAD_DATE,
-                text.span(),
-                "`" + text.value() + "` is not a date of the form year-month-day")
-            .help("write the thirty-first of March 2026 as 2026-03-31"));
-    return Optional.empty();
-  }
-
-  private static Optional<LocalDate> day(Matcher date, Located<String> text, Problems problems) {
-    try {
-      return Optional.of(
-          LocalDate.of(
-              Integer.parseInt(date.group(1)),
-              Integer.parseInt(date.group(2)),
-              Integer.parseInt(date.group(3))));
-    } catch (DateTimeException noSuchDay) {
+    Optional<LocalDate> day = day(date);
+    if (day.isEmpty()) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.BAD_DATE, text.span(), "there is no day `" + text.value() + "`")
-              .help("check the month and the day"));
-      return Optional.empty();
+              .help("check the year, the month and the day"));
     }
+    return day;
+  }
+
+  private static Optional<LocalDate> day(Matcher date) {
+    int year = Integer.parseInt(date.group(1));
+    int month = Integer.parseInt(date.group(2));
+    int day = Integer.parseInt(date.group(3));
+    boolean exists =
+        year >= EARLIEST_YEAR
+            && month >= 1
+            && month <= 12
+            && day >= 1
+            && day <= YearMonth.of(year, month).lengthOfMonth();
+    return exists ? Optional.of(LocalDate.of(year, month, day)) : Optional.empty();
   }
 
   /** A time of day, as hours:minutes. */
@@ -111,7 +93,7 @@ final class Scalars {
         Diagnostic.error(
                 DiagnosticCode.BAD_TIME,
                 text.span(),
-                "`" + text.value() + "` is not a time of the form hours:minutes")
+                Typed.shown(text.value()) + " is not a time of the form hours:minutes")
             .help("write nine in the evening as \"21:00\""));
     return Optional.empty();
   }
@@ -124,7 +106,7 @@ final class Scalars {
           Diagnostic.error(
                   DiagnosticCode.OUT_OF_RANGE,
                   text.span(),
-                  "`" + text.value() + "` is not a whole number of 1 or more")
+                  Typed.shown(text.value()) + " is not a whole number of 1 or more")
               .help("editions count 1, 2, 3 and so on"));
       return Optional.empty();
     }

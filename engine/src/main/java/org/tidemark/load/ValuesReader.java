@@ -38,7 +38,7 @@ final class ValuesReader {
     names.give(name, entry.key().span());
     Fields fields = Fields.of(entry.value(), "the value `" + name + "`", problems);
     PolicyValue.Content content = content(fields, name);
-    boolean window = content instanceof PolicyValue.Window;
+    boolean window = fields.has("from") || fields.has("until");
     String unit = window ? "" : fields.text("unit").value();
     Optional<String> why = fields.optionalText("why").map(Located::value);
     Optional<PolicyValue.Stricter> stricter = fields.word("stricter", PolicyValue.Stricter.class);
@@ -63,7 +63,11 @@ final class ValuesReader {
     if (fields.has("at-least") || fields.has("at-most")) {
       return range(fields);
     }
-    Located<String> is = fields.text("is");
+    Optional<Located<String>> given = fields.requiredText("is");
+    if (given.isEmpty()) {
+      return new PolicyValue.NotStated();
+    }
+    Located<String> is = given.get();
     if (is.value().equals("not-stated")) {
       problems.add(
           Diagnostic.notice(
@@ -83,8 +87,8 @@ final class ValuesReader {
   }
 
   private PolicyValue.Content range(Fields fields) {
-    Optional<BigDecimal> low = number(fields.text("at-least"), fields);
-    Optional<BigDecimal> high = number(fields.text("at-most"), fields);
+    Optional<BigDecimal> low = fields.requiredText("at-least").flatMap(t -> number(t, fields));
+    Optional<BigDecimal> high = fields.requiredText("at-most").flatMap(t -> number(t, fields));
     if (low.isEmpty() || high.isEmpty()) {
       return new PolicyValue.NotStated();
     }
@@ -98,8 +102,9 @@ final class ValuesReader {
   }
 
   private PolicyValue.Content window(Fields fields) {
-    Optional<LocalTime> from = Scalars.time(fields.text("from"), problems);
-    Optional<LocalTime> until = Scalars.time(fields.text("until"), problems);
+    Optional<LocalTime> from = fields.requiredText("from").flatMap(t -> Scalars.time(t, problems));
+    Optional<LocalTime> until =
+        fields.requiredText("until").flatMap(t -> Scalars.time(t, problems));
     if (from.isEmpty() || until.isEmpty()) {
       return new PolicyValue.NotStated();
     }

@@ -32,7 +32,7 @@ public final class VocabularyLoader {
   private Loaded<VocabularyFile> read(YamlNode root) {
     Fields fields = Fields.of(root, "a vocabulary", problems);
     String name = fields.text("vocabulary").value();
-    int edition = Scalars.count(fields.text("edition"), problems).orElse(1);
+    int edition = fields.requiredText("edition").flatMap(t -> Scalars.count(t, problems)).orElse(1);
     Names names = new Names("finding", problems);
     List<FindingReader> readers = new ArrayList<>();
     for (YamlMap.Entry entry :

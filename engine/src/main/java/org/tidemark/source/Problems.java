@@ -9,14 +9,23 @@ import java.util.function.Supplier;
 
 /** Collects what there is to say during one reading, so that all of it is reported together. */
 public final class Problems {
-  private final Set<Diagnostic> found = new LinkedHashSet<>();
+  /** More than anybody reads in one go; what lies beyond shows when these are mended. */
+  private static final int MOST = 1_000;
 
+  private final Set<Diagnostic> found = new LinkedHashSet<>();
+  private boolean anyError;
+
+  /** Takes note of it. The first error is always kept, however much was found before it. */
   public void add(Diagnostic diagnostic) {
-    found.add(diagnostic);
+    boolean firstError = diagnostic.severity() == Severity.ERROR && !anyError;
+    if (found.size() < MOST || firstError) {
+      found.add(diagnostic);
+    }
+    anyError |= firstError;
   }
 
   public void addAll(Iterable<Diagnostic> diagnostics) {
-    diagnostics.forEach(found::add);
+    diagnostics.forEach(this::add);
   }
 
   /**
@@ -29,7 +38,7 @@ public final class Problems {
   }
 
   public boolean anyError() {
-    return found.stream().anyMatch(d -> d.severity() == Severity.ERROR);
+    return anyError;
   }
 
   /** Everything found, by file and place. */

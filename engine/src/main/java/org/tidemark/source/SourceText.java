@@ -1,18 +1,20 @@
 package org.tidemark.source;
 
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Locale;
 
 /**
  * A text with a name, and the arithmetic between offsets, lines and columns.
  *
- * <p>Offsets count UTF-16 units from 0. Lines and columns count from 1, as people do. A line ends
- * at LF, CR or CR LF.
+ * <p>Offsets count UTF-16 units from 0. Lines and columns count from 1, as people do; a column is a
+ * whole character, also one that takes two units. A line ends at LF, CR or CR LF.
  */
 public final class SourceText {
   private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -41,13 +43,8 @@ public final class SourceText {
    * never guessed at.
    */
   public static Loaded<SourceText> decode(String name, byte[] bytes) {
-    CharsetDecoder decoder =
-        StandardCharsets.UTF_8
-            .newDecoder()
-            .onMalformedInput(CodingErrorAction.REPORT)
-            .onUnmappableCharacter(CodingErrorAction.REPORT);
     try {
-      return Loaded.good(of(name, decoder.decode(ByteBuffer.wrap(bytes)).toString()));
+      return Loaded.good(of(name, strict().decode(ByteBuffer.wrap(bytes)).toString()));
     } catch (CharacterCodingException notUtf8) {
       return Loaded.broken(notUtf8(name, bytes));
     }
@@ -61,22 +58,24 @@ public final class SourceText {
             DiagnosticCode.NOT_UTF8,
             upToThere.span(end, end),
             String.format(
-                java.util.Locale.ROOT,
+                Locale.ROOT,
                 "byte %d (value %02X) is not UTF-8 text",
                 offset,
                 bytes[offset] & 0xFF))
         .help("save the file as UTF-8; a word processor may have written it in another encoding");
   }
 
+  private static CharsetDecoder strict() {
+    return StandardCharsets.UTF_8
+        .newDecoder()
+        .onMalformedInput(CodingErrorAction.REPORT)
+        .onUnmappableCharacter(CodingErrorAction.REPORT);
+  }
+
   private static int firstBadByte(byte[] bytes) {
-    CharsetDecoder decoder =
-        StandardCharsets.UTF_8
-            .newDecoder()
-            .onMalformedInput(CodingErrorAction.REPORT)
-            .onUnmappableCharacter(CodingErrorAction.REPORT);
     ByteBuffer in = ByteBuffer.wrap(bytes);
-    java.nio.CharBuffer out = java.nio.CharBuffer.allocate(bytes.length + 1);
-    CoderResult result = decoder.decode(in, out, true);
+    CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+    CoderResult result = strict().decode(in, out, true);
     return result.isError() ? in.position() : Math.max(0, bytes.length - 1);
   }
 
@@ -114,7 +113,7 @@ public final class SourceText {
 
   /** The column, from 1, of the offset in its line. */
   public int columnAt(int offset) {
-    return offset - lineStarts[lineAt(offset) - 1] + 1;
+    return text.codePointCount(lineStarts[lineAt(offset) - 1], offset) + 1;
   }
 
   /** The offset at which a line, from 1, begins. */
@@ -124,12 +123,17 @@ public final class SourceText {
 
   /** A line, from 1, without its line end. */
   public String line(int line) {
+    return text.substring(lineStarts[line - 1], endOfLine(line));
+  }
+
+  /** The offset at which a line, from 1, ends, before its line end. */
+  public int endOfLine(int line) {
     int start = lineStarts[line - 1];
     int end = line < lineStarts.length ? lineStarts[line] : text.length();
     while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
       end--;
     }
-    return text.substring(start, end);
+    return end;
   }
 
   /** The place from {@code start} up to but not including {@code end}. */

@@ -2,6 +2,7 @@ package org.tidemark.source;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The known name that a mistyped one most likely meant. */
@@ -12,11 +13,13 @@ public final class Suggestion {
    * The nearest known name, if it is near enough that a slip of the hand explains the difference.
    */
   public static Optional<String> nearest(String typed, Collection<String> known) {
-    int near = typed.length() <= 4 ? 1 : typed.length() <= 8 ? 2 : 3;
+    String word = typed.toLowerCase(Locale.ROOT);
+    int near = word.length() <= 4 ? 1 : word.length() <= 8 ? 2 : 3;
     return known.stream()
-        .filter(name -> distance(typed, name) <= near)
+        .filter(name -> Math.abs(word.length() - name.length()) <= near)
+        .filter(name -> distance(word, name) <= near)
         .min(
-            Comparator.comparingInt((String name) -> distance(typed, name))
+            Comparator.comparingInt((String name) -> distance(word, name))
                 .thenComparing(name -> name));
   }
 

@@ -4,18 +4,21 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
-import org.tidemark.source.Loaded;
+import org.tidemark.source.Invisible;
 import org.tidemark.source.Problems;
 import org.tidemark.source.SourceText;
 import org.tidemark.source.Span;
+import org.tidemark.source.Typed;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
-import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;
 import org.yaml.snakeyaml.events.CollectionStartEvent;
 import org.yaml.snakeyaml.events.DocumentStartEvent;
@@ -32,43 +35,45 @@ import org.yaml.snakeyaml.reader.StreamReader;
  * show duplicate keys, aliases, tags and further documents.
  */
 final class TreeBuilder {
+  private static final Pattern INDENTED_BY_NUMBER = Pattern.compile("[>|][+-]?[0-9].*");
+
+  private static final Pattern GLUED = Pattern.compile("([a-z][a-z0-9-]*):(.+)");
+  private static final Pattern DASH_WITHOUT_SPACE = Pattern.compile("(?s)-(?![0-9.-]).+");
+
   private final SourceText source;
   private final YamlLimits limits;
-  private final Problems problems;
+  private final Draft draft = new Draft();
+  private final Problems problems = draft.problems;
   private final Offsets offsets;
   private final Parser parser;
   private int nodes;
+  private Optional<Span> quoted = Optional.empty();
 
-  TreeBuilder(SourceText source, String clean, YamlLimits limits, Problems problems) {
+  TreeBuilder(SourceText source, String clean, YamlLimits limits) {
     this.source = source;
     this.limits = limits;
-    this.problems = problems;
-    this.offsets = new Offsets(source.text());
+    this.offsets = new Offsets(clean);
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(limits.characters() + 1);
     this.parser = new ParserImpl(new StreamReader(clean), options);
   }
 
-  Loaded<YamlNode> build() {
+  /** One pass over the text, to its end or to the first thing that cannot be parsed. */
+  Draft build() {
     try {
-      YamlNode root = document();
-      return problems.conclude(() -> root);
+      draft.root = document();
     } catch (MarkedYAMLException malformed) {
-      problems.add(SyntaxHelp.explain(malformed, placeOf(malformed.getProblemMark())));
-    } catch (YAMLException unreadable) {
-      problems.add(
-          Diagnostic.error(DiagnosticCode.SYNTAX, source.beginning(), firstLine(unreadable)));
-    } catch (OverLimitException over) {
-      problems.add(over.diagnostic());
+      Span at = placeOf(malformed.getProblemMark()).orElse(source.beginning());
+      draft.stumble = Optional.of(stumble(String.valueOf(malformed.getProblem()), at, malformed));
     }
-    return Loaded.broken(problems.sorted());
+    return draft;
   }
 
-  private static String firstLine(YAMLException e) {
-    return String.valueOf(e.getMessage()).lines().findFirst().orElse("this is not YAML");
+  private Stumble stumble(String problem, Span at, MarkedYAMLException malformed) {
+    return new Stumble(problem, at, placeOf(malformed.getContextMark()), quoted);
   }
 
-  private YamlNode document() {
+  private Optional<YamlNode> document() {
     parser.getEvent(); // stream start
     if (parser.checkEvent(Event.ID.StreamEnd)) {
       return nothingAtAll();
@@ -82,13 +87,14 @@ final class TreeBuilder {
     if (root instanceof YamlText text && text.isMissing()) {
       return nothingAtAll();
     }
-    return root;
+    return Optional.of(root);
   }
 
-  private YamlNode nothingAtAll() {
+  private Optional<YamlNode> nothingAtAll() {
     problems.add(
-        Diagnostic.error(DiagnosticCode.EMPTY_FILE, source.beginning(), "the file holds nothing"));
-    return new YamlMap(List.of(), source.beginning());
+        Diagnostic.error(DiagnosticCode.EMPTY_FILE, source.beginning(), "the file holds nothing")
+            .help("check that it is the file that was meant, and that it was saved"));
+    return Optional.empty();
   }
 
   private void directives(DocumentStartEvent start) {
@@ -96,16 +102,15 @@ final class TreeBuilder {
     if (start.getVersion() != null || tags) {
       problems.add(
           Diagnostic.error(
-                  DiagnosticCode.TAG, source.beginning(), "a line that begins with % stands here")
-              .help("delete it"));
+                  DiagnosticCode.TAG,
+                  firstCharacter(start),
+                  "a line that begins with % stands here")
+              .help("delete it, and the --- below it"));
     }
   }
 
   private void severalDocuments(Event second) {
-    problems.add(
-        Diagnostic.error(
-                DiagnosticCode.SEVERAL_DOCUMENTS, spanOf(second), "a second document begins here")
-            .help("--- divides a file in two; keep one policy in one file, or delete the line"));
+    problems.add(SyntaxHelp.severalDocuments(firstLine(second)));
   }
 
   private YamlNode node(int depth) {
@@ -140,7 +145,7 @@ final class TreeBuilder {
                 DiagnosticCode.ANCHOR_OR_ALIAS,
                 spanOf(event),
                 "an alias stands here in place of a value")
-            .help("write the value itself; if the text begins with *, put it in quotes"));
+            .help("write the value itself; " + SyntaxHelp.copy(spanOf(event).text())));
   }
 
   private void noAnchorOrTag(NodeEvent event) {
@@ -148,14 +153,14 @@ final class TreeBuilder {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.ANCHOR_OR_ALIAS, firstCharacter(event), "an anchor stands here")
-              .help("delete it; if the text begins with &, put it in quotes"));
+              .help("delete it; " + SyntaxHelp.copy(restOfLine(event))));
     }
     String tag = tagOf(event);
     if (tag != null) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.TAG, firstCharacter(event), "an explicit tag stands here: " + tag)
-              .help("delete it; if the text begins with !, put it in quotes"));
+              .help("delete it; " + SyntaxHelp.copy(restOfLine(event))));
     }
   }
 
@@ -176,7 +181,56 @@ final class TreeBuilder {
     if (scalar.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED) {
       noControlCharacters(scalar);
     }
-    return new YamlText(scalar.getValue(), style, trimmed(spanOf(scalar)));
+    Span at = trimmed(spanOf(scalar));
+    if (style == YamlText.Style.BLOCK) {
+      isLongText(scalar, at);
+    }
+    if (style == YamlText.Style.PLAIN && DASH_WITHOUT_SPACE.matcher(scalar.getValue()).matches()) {
+      problems.add(SyntaxHelp.dashWithoutSpace(firstLineOf(at)));
+    }
+    quoted = style == YamlText.Style.QUOTED ? Optional.of(at) : quoted;
+    YamlText text = new YamlText(withoutSoft(scalar.getValue()), style, at);
+    draft.texts.put(at.start(), at);
+    draft.values.put(at.start(), text);
+    return text;
+  }
+
+  private static String withoutSoft(String text) {
+    if (text.codePoints().noneMatch(Invisible::isSoft)) {
+      return text;
+    }
+    StringBuilder rest = new StringBuilder(text.length());
+    text.codePoints().filter(c -> !Invisible.isSoft(c)).forEach(rest::appendCodePoint);
+    return rest.toString();
+  }
+
+  /** {@code >5} is a long text that holds nothing, and hardly what its author meant. */
+  private void isLongText(ScalarEvent scalar, Span at) {
+    if (scalar.getValue().isBlank() || INDENTED_BY_NUMBER.matcher(firstLine(at)).matches()) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.SYNTAX,
+                  at,
+                  "a value that begins with > or | opens a long text, and this is none")
+              .help("write limits in words: at-most, below, at-least, above"));
+    }
+  }
+
+  private Span firstLineOf(Span at) {
+    return source.span(at.start(), Math.min(at.end(), source.endOfLine(at.line())));
+  }
+
+  private static String firstLine(Span at) {
+    return at.text().lines().findFirst().orElse("");
+  }
+
+  private Span firstLine(Event event) {
+    Span at = firstCharacter(event);
+    return source.span(at.start(), source.endOfLine(at.line()));
+  }
+
+  private String restOfLine(Event event) {
+    return firstLine(event).text().strip();
   }
 
   /**
@@ -184,14 +238,20 @@ final class TreeBuilder {
    * policy.
    */
   private void noControlCharacters(ScalarEvent scalar) {
-    if (scalar.getValue().chars().anyMatch(c -> Character.isISOControl(c) && c != '\n')) {
+    boolean unseen = scalar.getValue().codePoints().anyMatch(TreeBuilder::isUnseen);
+    if (unseen && spanOf(scalar).text().indexOf('\\') >= 0) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.INVISIBLE_CHARACTER,
                   spanOf(scalar),
-                  "a backslash in double quotes makes a control character here")
+                  "a backslash in double quotes makes a character here that nobody sees")
               .help("use single quotes, or forward slashes in a path"));
     }
+  }
+
+  private static boolean isUnseen(int c) {
+    boolean soft = Invisible.isSoft(c);
+    return Character.isISOControl(c) || (Invisible.isInvisible(c) && !soft);
   }
 
   private YamlList list(Event start, int depth) {
@@ -205,31 +265,72 @@ final class TreeBuilder {
   private YamlMap map(Event start, int depth) {
     Map<String, YamlMap.Entry> entries = new LinkedHashMap<>();
     while (!parser.checkEvent(Event.ID.MappingEnd)) {
-      YamlText key = key(depth);
+      Optional<YamlText> key = key(depth);
       YamlNode value = node(depth + 1);
-      YamlMap.Entry entry = new YamlMap.Entry(key, value);
-      YamlMap.Entry first = entries.putIfAbsent(key.text(), entry);
-      if (first != null) {
-        duplicate(first, entry);
-      }
+      key.ifPresent(k -> add(spaced(new YamlMap.Entry(k, value)), entries));
     }
     return new YamlMap(List.copyOf(entries.values()), extent(start, parser.getEvent()));
   }
 
-  private YamlText key(int depth) {
-    YamlNode key = node(depth + 1);
-    if (key instanceof YamlText text && !text.text().equals("<<")) {
-      return text;
+  /** {@code {max:5.5}} is one long name without a value; what was meant is plain. */
+  private YamlMap.Entry spaced(YamlMap.Entry entry) {
+    Matcher glued = GLUED.matcher(entry.key().text());
+    boolean missing = entry.value() instanceof YamlText text && text.isMissing();
+    if (!missing || entry.key().style() != YamlText.Style.PLAIN || !glued.matches()) {
+      return entry;
     }
-    boolean merge = key instanceof YamlText;
+    Span at = entry.key().span();
+    problems.add(SyntaxHelp.noSpace(at, glued.group(1), glued.group(2)));
+    return new YamlMap.Entry(
+        new YamlText(glued.group(1), YamlText.Style.PLAIN, at),
+        new YamlText(glued.group(2), YamlText.Style.PLAIN, at));
+  }
+
+  private void add(YamlMap.Entry entry, Map<String, YamlMap.Entry> entries) {
+    YamlMap.Entry first = entries.putIfAbsent(entry.key().text(), entry);
+    if (first != null) {
+      duplicate(first, entry);
+    }
+  }
+
+  /** The name of a field; what cannot be one is reported, and the field left out. */
+  private Optional<YamlText> key(int depth) {
+    YamlNode key = node(depth + 1);
+    draft.values.remove(key.span().start());
+    if (!(key instanceof YamlText text)) {
+      notAName(DiagnosticCode.KEY_NOT_TEXT, key, key.kind() + " cannot be a name");
+      return Optional.empty();
+    }
+    if (!draft.texts.containsKey(key.span().start())) {
+      return Optional.empty(); // an alias, reported already
+    }
+    if (text.text().equals("<<") && text.style() == YamlText.Style.PLAIN) {
+      notAName(DiagnosticCode.ANCHOR_OR_ALIAS, key, "a merge key stands here");
+      return Optional.empty();
+    }
+    if (text.text().isBlank()) {
+      notAName(DiagnosticCode.KEY_NOT_TEXT, key, "there is no name before this colon");
+      return Optional.empty();
+    }
+    if (askedFor(text)) {
+      notAName(DiagnosticCode.KEY_NOT_TEXT, key, "a question mark stands before this name");
+      return Optional.empty();
+    }
+    return Optional.of(text);
+  }
+
+  /** {@code ? name} is YAML's long way to write a name; here it is a text that lost its quotes. */
+  private boolean askedFor(YamlText key) {
+    int start = key.span().start();
+    String before = source.text().substring(source.startOfLine(key.span().line()), start);
+    return before.stripTrailing().endsWith("?") && !before.endsWith("?");
+  }
+
+  private void notAName(DiagnosticCode code, YamlNode key, String message) {
     problems.add(
-        Diagnostic.error(
-                merge ? DiagnosticCode.ANCHOR_OR_ALIAS : DiagnosticCode.KEY_NOT_TEXT,
-                key.span(),
-                merge ? "a merge key stands here" : key.kind() + " cannot be a key")
+        Diagnostic.error(code, key.span(), message)
             .help(
                 "write the name of a field, a colon and its value; text that begins with { or [ goes in quotes"));
-    return new YamlText(key.span().text(), YamlText.Style.QUOTED, key.span());
   }
 
   private void duplicate(YamlMap.Entry first, YamlMap.Entry second) {
@@ -238,13 +339,13 @@ final class TreeBuilder {
         Diagnostic.error(
                 DiagnosticCode.DUPLICATE_KEY,
                 second.key().span(),
-                "`" + name + "` stands twice: here with " + shown(second.value()))
+                Typed.shown(name) + " stands twice: here with " + shown(second.value()))
             .and(first.key().span(), "and here with " + shown(first.value()))
             .help("keep the one that is meant and delete the other"));
   }
 
   private static String shown(YamlNode node) {
-    return node instanceof YamlText text ? "`" + text.text() + "`" : node.kind();
+    return node instanceof YamlText text ? Typed.shown(text.text()) : node.kind();
   }
 
   private Span extent(Event start, Event end) {
@@ -272,11 +373,9 @@ final class TreeBuilder {
     return source.span(start, Math.min(start + 1, source.text().length()));
   }
 
-  private Span placeOf(@Nullable Mark mark) {
-    if (mark == null) {
-      return source.beginning();
-    }
-    int start = offsets.of(mark);
-    return source.span(start, Math.min(start + 1, source.text().length()));
+  private Optional<Span> placeOf(@Nullable Mark mark) {
+    return Optional.ofNullable(mark)
+        .map(offsets::of)
+        .map(start -> source.span(start, Math.min(start + 1, source.text().length())));
   }
 }
