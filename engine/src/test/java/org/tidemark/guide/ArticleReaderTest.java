@@ -83,7 +83,7 @@ class ArticleReaderTest {
   void brokenYamlPointsIntoTheFile() {
     List<String> errors =
         Fixture.errors(read(HEAD.replace("for: [adult, child]", "for: [adult, child") + "Text."));
-    assertTrue(errors.get(0).startsWith("flush.md:8:"), errors::toString);
+    assertTrue(errors.get(0).startsWith("flush.md:7:6: a bracket is not closed"), errors::toString);
   }
 
   @Test
