@@ -42,9 +42,9 @@ public final class TemplateFiller {
     return fill(body, TemplateKind.SENTENCE, Refs.namesOf(view), tree(view), view.stated());
   }
 
-  /** A page of a card, filled with one view under the name {@code card}. */
-  Loaded<String> page(Span body, Shape shape, Object view) {
-    return fill(body, TemplateKind.PAGE, Map.of("card", shape), Map.of("card", view), Map.of());
+  /** A page of a card, filled with a view's parts. */
+  Loaded<String> page(Span body, Map<String, Shape> shapes, Map<String, Object> tree) {
+    return fill(body, TemplateKind.PAGE, shapes, tree, Map.of());
   }
 
   private Loaded<String> fill(

@@ -86,7 +86,9 @@ public enum DiagnosticCode {
   TEMPLATE_NAME("A template names a value that does not exist."),
   TEMPLATE_FAILED("A template could not be filled."),
   DEAD_LINK("A text points at something that does not exist."),
-  DEAD_WORD("A rule of the word list never does what it says.");
+  DEAD_WORD("A rule of the word list never does what it says."),
+  CARD_TOO_LONG("A card has more items than people work through."),
+  CARD_WORDY("An item of a card has more words than are read at a glance.");
 
   private final String sentence;
 

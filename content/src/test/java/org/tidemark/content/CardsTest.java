@@ -1,0 +1,237 @@
+package org.tidemark.content;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tidemark.print.CardFiles;
+import org.tidemark.print.CardPrinter;
+import org.tidemark.print.CardStrip;
+import org.tidemark.print.CardView;
+import org.tidemark.print.Fingerprint;
+import org.tidemark.print.PolicyView;
+import org.tidemark.print.TrayView;
+import org.tidemark.source.Loaded;
+
+/** The cards of an invented hospital, compared with pages that were looked at. */
+class CardsTest {
+  private final CardPrinter printer = new CardPrinter(CardFiles.onClassPath());
+
+  static CardStrip strip(String card, String code, boolean draft) {
+    return new CardStrip(
+        "Example General Hospital",
+        card,
+        code,
+        "adults on wards and in the emergency department",
+        "3",
+        LocalDate.of(2026, 9, 1),
+        LocalDate.of(2028, 9, 1),
+        "Nutrition steering group",
+        "NSG-26-14",
+        1,
+        1,
+        draft);
+  }
+
+  static PolicyView policy(String cutOff) {
+    Map<String, String> values = new TreeMap<>();
+    values.put("lowest_pass", "1.0");
+    values.put("ph_cut_off", cutOff);
+    values.put("second_reader_above", "4.0");
+    values.put("sample_least", "1 mL");
+    values.put("head_up", "30 degrees");
+    values.put("retest_wait", "60 minutes");
+    Map<String, Boolean> stated = new TreeMap<>();
+    values.keySet().forEach(name -> stated.put(name, true));
+    return new PolicyView(
+        values,
+        stated,
+        Map.of(
+            "fallback_then",
+            List.of(
+                "If nothing comes, ask for an X-ray that shows the tip, and write on the request"
+                    + " that it is for the tube.",
+                "Put nothing down the tube until the X-ray is read and the result is written."),
+            "fallback_call",
+            List.of(
+                "Nutrition nurse, 08:00 to 18:00, Monday to Friday.",
+                "Otherwise: senior nurse in charge of the site, always.")),
+        Map.of());
+  }
+
+  private CardView beforeFirstUse(String cutOff, boolean draft) {
+    return value(
+        printer.checklist(
+            "before-first-use",
+            strip("Before first use", "K7M", draft),
+            List.of(),
+            policy(cutOff)));
+  }
+
+  @Test
+  void beforeFirstUseIsThePageThatWasLookedAt() throws IOException {
+    golden("before-first-use", value(printer.page(beforeFirstUse("5.0", false))));
+  }
+
+  @Test
+  void aDraftSaysSoInItsHeadingAndItsStrip() throws IOException {
+    String page = value(printer.page(beforeFirstUse("5.0", true)));
+    golden("before-first-use-draft", page);
+    assertEquals(2, count(page, "DRAFT – do not use<"));
+  }
+
+  @Test
+  void fineFeedingIsThePageThatWasLookedAt() throws IOException {
+    golden("tray-fine-feeding", value(printer.page(tray())));
+  }
+
+  private static TrayView tray() {
+    return new TrayView(
+        strip("Tray: Fine-bore feeding tube", "Q4D", false),
+        "Fine-bore feeding tube with a guide wire",
+        List.of(),
+        List.of(
+            "8 Fr polyurethane tube with its guide wire, marked in cm, that shows on X-ray",
+            "60 mL enteral syringe",
+            "pH strips for stomach fluid, in date, read in half units",
+            "Gloves and apron"),
+        List.of(
+            "Do not put a guide wire back while the tube is in.",
+            "Do not put litmus paper on this tray."),
+        List.of("Fr: French gauge, the outside size of a tube"),
+        List.of("EQ-04", "EQ-27"));
+  }
+
+  @Test
+  void everyPageStandsAlone() {
+    for (String page :
+        List.of(value(printer.page(beforeFirstUse("5.0", false))), value(printer.page(tray())))) {
+      assertTrue(page.startsWith("<!DOCTYPE html>\n<html lang=\"en-GB\">"), page);
+      for (String outside :
+          List.of("http", "<script", "<img", "<link", "@import", "url(", "src=")) {
+        assertFalse(page.contains(outside), outside);
+      }
+      assertEquals(1, count(page, "<h1>"));
+      assertEquals(1, count(page, "Not a record. Write in the notes."));
+      assertTrue(page.contains("Use until 1 Sep 2028.</strong> After this date do not use."), page);
+      assertFalse(page.contains("$"), page);
+    }
+  }
+
+  @Test
+  void theStopStandsBetweenTheCheckAndTheUse() {
+    String page = value(printer.page(beforeFirstUse("5.0", false)));
+    assertTrue(page.indexOf("Find out where") < page.indexOf("STOP"), page);
+    assertTrue(page.indexOf("STOP") < page.indexOf("Take out any guide wire"), page);
+  }
+
+  @Test
+  void aNumberOfThePolicyIsOnTheCardAndTheOldOneNowhere() {
+    String page = value(printer.page(beforeFirstUse("5.5", false)));
+    assertTrue(page.contains("<li>The pH is 1.0 to 5.5.</li>"), page);
+    assertFalse(page.contains("5.0"), page);
+  }
+
+  @Test
+  void aLineWhoseValueIsNotStatedIsLeftOut() {
+    PolicyView all = policy("5.0");
+    Map<String, String> values = new TreeMap<>(all.values());
+    Map<String, Boolean> stated = new TreeMap<>(all.stated());
+    for (String name : List.of("second_reader_above", "head_up", "sample_least", "lowest_pass")) {
+      values.remove(name);
+      stated.put(name, false);
+    }
+    PolicyView view = new PolicyView(values, stated, all.lists(), all.policy());
+    CardView card =
+        value(
+            printer.checklist(
+                "before-first-use", strip("Before first use", "K7M", false), List.of(), view));
+    assertEquals(
+        List.of("Draw on the tube.", "Test it on an in-date strip for stomach fluid."),
+        card.pauses().get(1).items().stream().map(CardView.Item::says).toList());
+    assertEquals(
+        "The pH is 5.0 or less.", card.pauses().get(1).stop().orElseThrow().goOnIf().get(0));
+    assertEquals(2, card.pauses().get(2).items().size());
+  }
+
+  @Test
+  void theFingerprintFollowsTheWordsAndNothingElse() {
+    String before = Fingerprint.of(beforeFirstUse("5.0", false));
+    assertTrue(
+        Pattern.matches(
+            "[ACDEFGHJKLMNPQRTUVWXYZ234679]{4} [ACDEFGHJKLMNPQRTUVWXYZ234679]{4}", before),
+        before);
+    assertEquals(before, Fingerprint.of(beforeFirstUse("5.0", false)));
+    assertNotEquals(before, Fingerprint.of(beforeFirstUse("5.5", false)));
+    assertNotEquals(before, Fingerprint.of(beforeFirstUse("5.0", true)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"tr-TR", "de-DE", "ar-EG", "th-TH-u-ca-buddhist-nu-thai"})
+  void everyLocalePrintsTheSamePage(String tag) {
+    String here = value(printer.page(beforeFirstUse("5.0", false)));
+    Locale before = Locale.getDefault();
+    Locale.setDefault(Locale.forLanguageTag(tag));
+    try {
+      assertEquals(here, value(printer.page(beforeFirstUse("5.0", false))));
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void hostileNamesStayText() {
+    CardStrip strip = strip("<script>alert('x')</script>", "\"onload=x", false);
+    TrayView tray =
+        new TrayView(
+            strip,
+            "<b>$strip.card</b>#if",
+            List.of(),
+            List.of("a & b"),
+            List.of(),
+            List.of(),
+            List.of());
+    String page = value(printer.page(tray));
+    assertFalse(page.contains("<script"), page);
+    assertTrue(page.contains("&lt;b&gt;$strip.card&lt;/b&gt;#if"), page);
+    assertTrue(page.contains("a &amp; b"), page);
+  }
+
+  /** The page goes to target/cards, where a person looks at it before it becomes the new golden. */
+  private static void golden(String name, String page) throws IOException {
+    Path looked = Path.of("target", "cards", name + ".html");
+    Files.createDirectories(looked.getParent());
+    Files.writeString(looked, page);
+    try (InputStream in = CardsTest.class.getResourceAsStream("cards/" + name + ".html")) {
+      assertTrue(in != null, "no golden page for " + name + "; look at " + looked);
+      assertEquals(new String(in.readAllBytes(), StandardCharsets.UTF_8), page);
+    }
+  }
+
+  private static int count(String text, String part) {
+    return text.split(Pattern.quote(part), -1).length - 1;
+  }
+
+  static <T> T value(Loaded<T> loaded) {
+    return loaded.match(
+        value -> value,
+        problems -> {
+          throw new AssertionError(problems.get(0).render());
+        });
+  }
+}
