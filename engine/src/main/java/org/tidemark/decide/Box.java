@@ -12,7 +12,7 @@ import java.util.TreeMap;
  * long. A rule holds in a few boxes; a case lies in a box when each of these findings has one of
  * its cells.
  */
-final class Box {
+public final class Box {
   private final int[] findings;
   private final long[] cells;
 
@@ -25,7 +25,7 @@ final class Box {
    * The box that these cells make; empty if some finding is left without a cell, since then no case
    * lies in it.
    */
-  static Optional<Box> of(Map<Integer, Long> cells) {
+  public static Optional<Box> of(Map<Integer, Long> cells) {
     if (cells.containsValue(0L)) {
       return Optional.empty();
     }
@@ -35,32 +35,32 @@ final class Box {
     return Optional.of(new Box(findings, masks));
   }
 
-  static Box of(int finding, long cells) {
+  public static Box of(int finding, long cells) {
     return new Box(new int[] {finding}, new long[] {cells});
   }
 
-  int size() {
+  public int size() {
     return findings.length;
   }
 
-  int finding(int i) {
+  public int finding(int i) {
     return findings[i];
   }
 
-  long cells(int i) {
+  public long cells(int i) {
     return cells[i];
   }
 
-  boolean mentions(int finding) {
+  public boolean mentions(int finding) {
     return Arrays.binarySearch(findings, finding) >= 0;
   }
 
-  boolean mentionsAny(int[] wanted) {
+  public boolean mentionsAny(int[] wanted) {
     return Arrays.stream(wanted).anyMatch(this::mentions);
   }
 
   /** Whether the case with these cells lies in the box. */
-  boolean contains(long[] point) {
+  public boolean contains(long[] point) {
     for (int i = 0; i < findings.length; i++) {
       if ((point[findings[i]] & cells[i]) == 0) {
         return false;
@@ -70,7 +70,7 @@ final class Box {
   }
 
   /** Narrows a region to this box; false if nothing is left. */
-  boolean narrow(long[] region) {
+  public boolean narrow(long[] region) {
     boolean some = true;
     for (int i = 0; i < findings.length; i++) {
       region[findings[i]] &= cells[i];
@@ -80,7 +80,7 @@ final class Box {
   }
 
   /** The same box and one condition more. */
-  Box and(int finding, long mask) {
+  public Box and(int finding, long mask) {
     Map<Integer, Long> more = new TreeMap<>();
     for (int i = 0; i < findings.length; i++) {
       more.put(findings[i], cells[i]);
@@ -90,7 +90,7 @@ final class Box {
   }
 
   /** The same box over renamed findings. */
-  Box renamed(int[] names) {
+  public Box renamed(int[] names) {
     Map<Integer, Long> renamed = new TreeMap<>();
     for (int i = 0; i < findings.length; i++) {
       renamed.put(names[findings[i]], cells[i]);

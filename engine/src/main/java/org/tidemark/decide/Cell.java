@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import org.tidemark.model.Option;
 
 /** A set of values of one finding that no rule of the policy tells apart. */
-sealed interface Cell {
+public sealed interface Cell {
   /**
    * One option.
    *

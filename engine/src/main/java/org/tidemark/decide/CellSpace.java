@@ -15,12 +15,13 @@ import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Seen;
 import org.tidemark.model.Vocabulary;
+import org.tidemark.source.Place;
 
 /**
  * The findings that a question turns on, each cut into cells, and the combinations that cannot
  * occur.
  */
-final class CellSpace {
+public final class CellSpace {
   private final Vocabulary vocabulary;
   private final List<Cells> findings;
   private final Map<String, Integer> index = new LinkedHashMap<>();
@@ -38,7 +39,7 @@ final class CellSpace {
   }
 
   /** The space of all findings that the atoms mention, and of those that they hang on. */
-  static CellSpace of(Vocabulary vocabulary, Collection<Atom> atoms) {
+  public static CellSpace of(Vocabulary vocabulary, Collection<Atom> atoms) {
     Set<String> names = new LinkedHashSet<>();
     atoms.forEach(a -> addWithParents(vocabulary.require(a.finding()), vocabulary, names));
     List<Cells> cells = new ArrayList<>();
@@ -91,25 +92,25 @@ final class CellSpace {
     return when.map(cells::option).orElseGet(cells::notApplicable);
   }
 
-  int size() {
+  public int size() {
     return findings.size();
   }
 
-  Cells cells(int position) {
+  public Cells cells(int position) {
     return findings.get(position);
   }
 
-  Optional<Integer> position(String finding) {
+  public Optional<Integer> position(String finding) {
     return Optional.ofNullable(index.get(finding));
   }
 
   /** The combinations of cells that cannot occur. */
-  List<Box> impossible() {
+  public List<Box> impossible() {
     return List.copyOf(impossible);
   }
 
   /** The whole space. */
-  long[] everything() {
+  public long[] everything() {
     return findings.stream().mapToLong(Cells::all).toArray();
   }
 
@@ -117,7 +118,7 @@ final class CellSpace {
    * The part of the space that is left open by what is known. A finding that is not known may be
    * anything.
    */
-  long[] region(Findings known) {
+  public long[] region(Findings known) {
     long[] region = everything();
     known.entries().forEach((name, entry) -> narrow(region, name, entry.seen()));
     return region;
@@ -139,7 +140,7 @@ final class CellSpace {
   }
 
   /** The finding and all that hang on it, near or far: what may change when it changes. */
-  int[] block(int position) {
+  public int[] block(int position) {
     Set<Integer> block = new LinkedHashSet<>(Set.of(position));
     boolean grew = true;
     while (grew) {
@@ -154,5 +155,31 @@ final class CellSpace {
   private boolean hangsOn(int child, Set<Integer> block) {
     return findings.get(child).finding().applies().stream()
         .anyMatch(p -> position(p.finding()).map(block::contains).orElse(false));
+  }
+
+  /**
+   * A case as findings: of each cell one value. What does not exist, or follows from what it hangs
+   * on, is left out.
+   *
+   * @param point one cell a finding
+   * @param place where the findings are said to be entered
+   */
+  public Findings findings(long[] point, Place place) {
+    Map<String, Findings.Entry> entries = new LinkedHashMap<>();
+    for (int i = 0; i < findings.size(); i++) {
+      Cell cell = findings.get(i).cell(Long.numberOfTrailingZeros(point[i]));
+      String name = findings.get(i).finding().name();
+      seen(cell).ifPresent(seen -> entries.put(name, new Findings.Entry(seen, place)));
+    }
+    return new Findings(entries);
+  }
+
+  private static Optional<Seen> seen(Cell cell) {
+    if (cell instanceof Cell.OptionCell option) {
+      return Optional.of(Seen.option(option.option().name()));
+    }
+    return cell instanceof Cell.NumberCell number
+        ? Optional.of(Seen.number(number.lowest()))
+        : Optional.empty();
   }
 }

@@ -13,7 +13,7 @@ import org.tidemark.model.Option;
 import org.tidemark.model.Seen;
 
 /** The cells of one finding, each a bit of a long. */
-final class Cells {
+public final class Cells {
   /** A long has 64 bits. */
   static final int MOST = 64;
 
@@ -66,24 +66,24 @@ final class Cells {
         .ifPresent(n -> starts.add(measure.ticks(n) + (stretch.upperIncluded() ? 1 : 0)));
   }
 
-  Finding finding() {
+  public Finding finding() {
     return finding;
   }
 
-  int count() {
+  public int count() {
     return cells.size();
   }
 
-  Cell cell(int index) {
+  public Cell cell(int index) {
     return cells.get(index);
   }
 
-  long all() {
+  public long all() {
     return cells.size() == MOST ? -1L : (1L << cells.size()) - 1;
   }
 
   /** The cells in which an atom holds. A negation takes in recorded, applicable values only. */
-  long in(Atom atom) {
+  public long in(Atom atom) {
     long bits = 0;
     for (int i = 0; i < cells.size(); i++) {
       if (holds(atom, cells.get(i))) {
@@ -112,7 +112,7 @@ final class Cells {
   }
 
   /** The cells that what was seen may lie in. */
-  long in(Seen seen) {
+  public long in(Seen seen) {
     long bits = 0;
     for (int i = 0; i < cells.size(); i++) {
       if (mayBe(seen, cells.get(i))) {
@@ -136,13 +136,13 @@ final class Cells {
   }
 
   /** The cell that says the finding does not exist; 0 if it always does. */
-  long notApplicable() {
+  public long notApplicable() {
     int last = cells.size() - 1;
     return cells.get(last) instanceof Cell.NotApplicable ? 1L << last : 0;
   }
 
   /** The cell of an option. */
-  long option(String name) {
+  public long option(String name) {
     return in(Seen.option(name));
   }
 }

@@ -10,16 +10,24 @@ import org.tidemark.model.Rule;
  * @param rule the rule
  * @param boxes where it holds; none if it never can
  */
-record CompiledRule(Rule rule, List<Box> boxes) {
-  CompiledRule {
+public record CompiledRule(Rule rule, List<Box> boxes) {
+  public CompiledRule {
     boxes = List.copyOf(boxes);
   }
 
-  boolean has(Effect effect) {
+  public boolean has(Effect effect) {
     return rule.effect() == effect;
   }
 
-  boolean fires(long[] point) {
+  /**
+   * Whether this is not a rule that anybody wrote, but the hold on a question with something still
+   * unspoken of.
+   */
+  public boolean isSilence() {
+    return rule.name().startsWith(ImpliedRules.NOT_SPOKEN_OF);
+  }
+
+  public boolean fires(long[] point) {
     return boxes.stream().anyMatch(b -> b.contains(point));
   }
 }

@@ -1,7 +1,6 @@
 package org.tidemark.decide;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.tidemark.model.Effect;
 
@@ -15,11 +14,10 @@ import org.tidemark.model.Effect;
 final class Relevance {
   private final CompiledQuestion compiled;
   private final int finding;
-  private final int[] block;
-  private final int[] copy;
+  private final Twin twin;
   private final int budget;
   private final List<Box> escalate;
-  private final List<Box> stop;
+  private final List<Box> stopsTheOther;
   private final List<Box> otherNotEscalated;
   private final List<Box> thisProceeds;
   private final List<Box> thisProceedsOtherNotAllowed;
@@ -27,37 +25,14 @@ final class Relevance {
   Relevance(CompiledQuestion compiled, int finding, int budget) {
     this.compiled = compiled;
     this.finding = finding;
-    this.block = compiled.block(finding);
-    this.copy = copies(compiled.width(), block);
+    this.twin = new Twin(compiled, compiled.block(finding));
     this.budget = budget;
     this.escalate = compiled.boxes(Effect.ESCALATE);
-    this.stop = Questions.join(escalate, compiled.boxes(Effect.HOLD));
-    List<Box> both = Questions.join(compiled.impossible(), second(compiled.impossible()));
-    this.otherNotEscalated = Questions.join(both, renamed(escalate));
-    this.thisProceeds = Questions.join(both, stop);
-    this.thisProceedsOtherNotAllowed = Questions.join(thisProceeds, renamed(compiled.force()));
-  }
-
-  /**
-   * Where each finding stands in the second case: at its own place when shared, else behind all
-   * others.
-   */
-  private static int[] copies(int width, int[] block) {
-    int[] copy = new int[width];
-    Arrays.setAll(copy, i -> i);
-    for (int i = 0; i < block.length; i++) {
-      copy[block[i]] = width + i;
-    }
-    return copy;
-  }
-
-  /** The boxes that say something of their own about the second case. */
-  private List<Box> second(List<Box> boxes) {
-    return boxes.stream().filter(b -> b.mentionsAny(block)).map(b -> b.renamed(copy)).toList();
-  }
-
-  private List<Box> renamed(List<Box> boxes) {
-    return boxes.stream().map(b -> b.renamed(copy)).toList();
+    List<Box> stop = Questions.join(escalate, compiled.boxes(Effect.HOLD));
+    this.stopsTheOther = twin.second(stop.stream().filter(twin::looksAtDifference).toList());
+    this.otherNotEscalated = Questions.join(twin.impossible(), twin.second(escalate));
+    this.thisProceeds = Questions.join(twin.impossible(), stop);
+    this.thisProceedsOtherNotAllowed = Questions.join(thisProceeds, twin.second(compiled.force()));
   }
 
   int finding() {
@@ -91,7 +66,7 @@ final class Relevance {
   /** One case escalates and the other does not. */
   private boolean oneEscalates(long[] region) {
     for (Box box : escalate) {
-      if (box.mentionsAny(block) && mayBe(region, box, otherNotEscalated)) {
+      if (twin.looksAtDifference(box) && mayBe(region, List.of(box), otherNotEscalated)) {
         return true;
       }
     }
@@ -100,42 +75,28 @@ final class Relevance {
 
   /** One case proceeds and the other is stopped by a rule, or has nothing that allows it. */
   private boolean oneProceeds(long[] region) {
-    List<Box> stopped =
-        stop.stream().filter(b -> b.mentionsAny(block)).map(b -> b.renamed(copy)).toList();
     for (Box allowed : compiled.force()) {
-      for (Box stops : stopped) {
+      for (Box stops : stopsTheOther) {
         if (mayBe(region, List.of(allowed, stops), thisProceeds)) {
           return true;
         }
       }
-      if (allowed.mentionsAny(block) && mayBe(region, allowed, thisProceedsOtherNotAllowed)) {
+      if (twin.looksAtDifference(allowed)
+          && mayBe(region, List.of(allowed), thisProceedsOtherNotAllowed)) {
         return true;
       }
     }
     return false;
   }
 
-  private boolean mayBe(long[] region, Box in, List<Box> dodge) {
-    return mayBe(region, List.of(in), dodge);
-  }
-
   private boolean mayBe(long[] region, List<Box> in, List<Box> dodge) {
-    long[] both = bothCases(region);
+    long[] both = twin.region(region);
     for (Box box : in) {
       if (!box.narrow(both)) {
         return false;
       }
     }
     return Search.in(both, dodge, budget).result() != Search.Result.NONE;
-  }
-
-  private long[] bothCases(long[] region) {
-    long[] wide = compiled.withSwitches(region);
-    long[] both = Arrays.copyOf(wide, wide.length + block.length);
-    for (int i = 0; i < block.length; i++) {
-      both[wide.length + i] = wide[block[i]];
-    }
-    return both;
   }
 
   /** One for each finding of the question, in asking order. */

@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
  * left to leave it by is left at once; when every box has a choice, the search tries the ways to
  * leave the box with the fewest.
  */
-final class Search {
+public final class Search {
   /** What came of a search. */
-  enum Result {
+  public enum Result {
     FOUND,
     NONE,
     /** The budget was spent first. Never taken for either of the others. */
@@ -36,7 +36,7 @@ final class Search {
    * @param dodge the boxes to lie in none of
    * @param budget how many steps it may take
    */
-  static Search in(long[] region, List<Box> dodge, int budget) {
+  public static Search in(long[] region, List<Box> dodge, int budget) {
     Search search = new Search(dodge, budget);
     int[] active = new int[dodge.size()];
     for (int i = 0; i < active.length; i++) {
@@ -48,7 +48,7 @@ final class Search {
 
   private boolean found;
 
-  Result result() {
+  public Result result() {
     if (found) {
       return Result.FOUND;
     }
@@ -56,7 +56,7 @@ final class Search {
   }
 
   /** The case that was found, one cell a finding. */
-  long[] witness() {
+  public long[] witness() {
     if (witness == null) {
       throw new IllegalStateException("nothing was found");
     }

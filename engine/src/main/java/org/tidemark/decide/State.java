@@ -6,7 +6,7 @@ import org.tidemark.model.Outcome;
  * What a single, fully known case comes to. Three of them are holds, told apart because the help
  * they need differs.
  */
-enum State {
+public enum State {
   /** An allow rule has force and nothing blocks. */
   PROCEED(Outcome.PROCEED),
   /** A hold rule blocks. */
@@ -24,7 +24,7 @@ enum State {
     this.outcome = outcome;
   }
 
-  Outcome outcome() {
+  public Outcome outcome() {
     return outcome;
   }
 }

@@ -56,32 +56,48 @@ public final class GeneratedPolicies {
     return new GeneratedPolicies(seed).make(findings, rules);
   }
 
+  /**
+   * Two policies of one vocabulary: the second has all that the first has, and now and then
+   * something more or something less.
+   */
+  public static List<EffectivePolicy> twoAlike(long seed, int findings, int rules) {
+    GeneratedPolicies generator = new GeneratedPolicies(seed);
+    generator.vocabulary(findings);
+    List<Rule> first = generator.rules(rules);
+    List<Rule> second = new ArrayList<>(first);
+    if (generator.random.nextBoolean()) {
+      second.remove(generator.random.nextInt(second.size() - 2) + 2);
+    }
+    if (generator.random.nextBoolean()) {
+      second.add(generator.rule("more", Effect.HOLD, Set.of()));
+    }
+    return List.of(generator.policy(first), generator.policy(second));
+  }
+
   private EffectivePolicy make(int howManyFindings, int howManyRules) {
+    vocabulary(howManyFindings);
+    return policy(rules(howManyRules));
+  }
+
+  private void vocabulary(int howManyFindings) {
     for (int i = 0; i < howManyFindings; i++) {
       findings.add(finding(i));
     }
     for (int i = 0; i < 2; i++) {
       terms.add(new Term("t" + i, alternatives(), Standing.LOCAL, List.of(), NOWHERE));
     }
+  }
+
+  private EffectivePolicy policy(List<Rule> rules) {
+    List<String> allow =
+        rules.stream().filter(r -> r.effect() == Effect.ALLOW).map(Rule::name).toList();
+    List<Rule> sound = rules.stream().filter(r -> allow.containsAll(r.which())).toList();
     Question use =
         new Question(
-            "use",
-            Optional.of("May it be used?"),
-            Map.of(),
-            Set.of(),
-            Set.of(),
-            rules(howManyRules),
-            NOWHERE);
+            "use", Optional.of("May it be used?"), Map.of(), Set.of(), Set.of(), sound, NOWHERE);
+    Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
     Policy policy =
-        new Policy(
-            header(),
-            List.of(),
-            List.of(),
-            List.of(),
-            terms,
-            List.of(use),
-            new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of()),
-            List.of());
+        new Policy(header(), List.of(), List.of(), List.of(), terms, List.of(use), care, List.of());
     return Layering.combine(new Vocabulary("v", 1, findings), List.of(policy))
         .match(
             p -> p,
@@ -119,7 +135,7 @@ public final class GeneratedPolicies {
         "f" + i,
         "What is f" + i + "?",
         domain,
-        new Worse.Neither(),
+        worse(domain),
         applies,
         closes ? Optional.of("a") : Optional.empty(),
         Optional.empty(),
@@ -127,6 +143,15 @@ public final class GeneratedPolicies {
         Optional.empty(),
         Optional.empty(),
         NOWHERE);
+  }
+
+  private Worse worse(Domain domain) {
+    if (random.nextInt(3) == 0) {
+      return new Worse.Neither();
+    }
+    return domain instanceof Domain.Measure
+        ? random.nextBoolean() ? new Worse.Higher() : new Worse.Lower()
+        : new Worse.Ranked(List.of("a", "b"));
   }
 
   private Domain choice() {

@@ -1,0 +1,186 @@
+package org.tidemark.prove;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import org.tidemark.decide.Box;
+import org.tidemark.decide.Cell;
+import org.tidemark.decide.Cells;
+import org.tidemark.decide.CompiledQuestion;
+import org.tidemark.decide.Twin;
+import org.tidemark.layer.Alternatives;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Barred;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Effect;
+import org.tidemark.model.Outcome;
+import org.tidemark.model.Worse;
+
+/** The claims about one question that look at two cases at a time, alike but for one finding. */
+final class PairClaims {
+  private final EffectivePolicy policy;
+  private final CompiledQuestion compiled;
+  private final String question;
+  private final Bedside bedside;
+  private final int budget;
+
+  PairClaims(EffectivePolicy policy, EffectiveQuestion question, int budget) {
+    this.policy = policy;
+    this.compiled = CompiledQuestion.of(policy, question);
+    this.question = question.name();
+    this.bedside = new Bedside(policy, question.name(), compiled.space());
+    this.budget = budget;
+  }
+
+  List<Proof> prove() {
+    List<Proof> proofs = new ArrayList<>();
+    for (int i = 0; i < compiled.space().size(); i++) {
+      worse(i).ifPresent(proofs::add);
+      barred(i).ifPresent(proofs::add);
+    }
+    return proofs;
+  }
+
+  private Optional<Proof> worse(int finding) {
+    Cells cells = compiled.space().cells(finding);
+    List<Long> leastToMost = leastToMost(cells);
+    if (leastToMost.size() < 2) {
+      return Optional.empty();
+    }
+    Pair pair = new Pair(finding);
+    for (int i = 0; i + 1 < leastToMost.size(); i++) {
+      long worse =
+          leastToMost.subList(i + 1, leastToMost.size()).stream().reduce(0L, (a, b) -> a | b);
+      pair.lookFor(leastToMost.get(i), worse);
+    }
+    String name = cells.finding().name();
+    return Optional.of(
+        new Proof(
+            new Claim(
+                Claim.Kind.WORSE_NEVER_LOOSENS,
+                question,
+                Optional.of(name),
+                "Where `"
+                    + name
+                    + "` gets worse and nothing else changes, the answer never moves towards proceed."),
+            pair.verdict()));
+  }
+
+  /**
+   * The cells that have a place in the finding's order, from the least to the most worrying. What
+   * nobody recorded has none, nor has a reading that the policy itself leaves open.
+   */
+  private List<Long> leastToMost(Cells cells) {
+    List<Long> order = new ArrayList<>();
+    Worse worse = cells.finding().worse();
+    if (worse instanceof Worse.Ranked ranked) {
+      ranked.leastToMost().stream().map(cells::option).filter(c -> c != 0).forEach(order::add);
+    } else if (!(worse instanceof Worse.Neither)) {
+      for (int i = 0; i < cells.count(); i++) {
+        if (cells.cell(i) instanceof Cell.NumberCell number
+            && !leftOpen(cells.finding().name(), number)) {
+          order.add(worse instanceof Worse.Higher ? order.size() : 0, 1L << i);
+        }
+      }
+    }
+    return order;
+  }
+
+  private boolean leftOpen(String finding, Cell.NumberCell number) {
+    return policy.bands().stream()
+        .filter(b -> b.of().equals(finding) && b.notStated().isPresent())
+        .anyMatch(
+            b ->
+                Alternatives.of(policy, new Condition.InNamedBand(finding, b.name()))
+                    .get(0)
+                    .get(0)
+                    .stretch()
+                    .orElseThrow()
+                    .holds(number.lowest()));
+  }
+
+  private Optional<Proof> barred(int finding) {
+    Cells cells = compiled.space().cells(finding);
+    Optional<Barred> test =
+        policy.barred().stream()
+            .filter(b -> b.finding().equals(cells.finding().name()))
+            .findFirst();
+    if (test.isEmpty()) {
+      return Optional.empty();
+    }
+    long bad = test.get().options().stream().mapToLong(cells::option).reduce(0, (a, b) -> a | b);
+    long rest = cells.all() & ~bad & ~cells.notApplicable();
+    Pair pair = new Pair(finding);
+    pair.lookFor(rest, bad);
+    String name = cells.finding().name();
+    return Optional.of(
+        new Proof(
+            new Claim(
+                Claim.Kind.BARRED_NEVER_LOOSENS,
+                question,
+                Optional.of(name),
+                "What `"
+                    + name
+                    + "` shows that must not count never moves the answer towards proceed."),
+            pair.verdict()));
+  }
+
+  /**
+   * Two cases alike but for one finding, and the search for a second that is less cautious than the
+   * first.
+   */
+  private final class Pair {
+    private final int finding;
+    private final Twin twin;
+    private final Hunt hunt;
+    private final List<Box> escalate = compiled.boxes(Effect.ESCALATE);
+    private final List<Box> stop = QuestionClaims.join(escalate, compiled.boxes(Effect.HOLD));
+    private final List<Box> secondNotEscalated;
+    private final List<Box> secondProceeds;
+    private final List<Box> firstNotAllowed;
+
+    Pair(int finding) {
+      this.finding = finding;
+      this.twin = new Twin(compiled, compiled.withSwitchesOf(new int[] {finding}));
+      this.hunt = new Hunt(budget, this::witness);
+      this.secondNotEscalated = QuestionClaims.join(twin.impossible(), twin.second(escalate));
+      this.secondProceeds = QuestionClaims.join(twin.impossible(), twin.second(stop));
+      this.firstNotAllowed = QuestionClaims.join(secondProceeds, compiled.force());
+    }
+
+    void lookFor(long inFirst, long inSecond) {
+      long[] region = twin.region(compiled.space().everything());
+      region[finding] &= inFirst;
+      region[twin.inSecond(finding)] &= inSecond;
+      escalate.stream()
+          .filter(twin::looksAtDifference)
+          .forEach(e -> hunt.look(region, List.of(e), secondNotEscalated));
+      for (Box force : compiled.force()) {
+        Box second = twin.second(force);
+        stop.stream()
+            .filter(twin::looksAtDifference)
+            .forEach(s -> hunt.look(region, List.of(second, s), secondProceeds));
+        hunt.look(region, List.of(second), firstNotAllowed);
+      }
+    }
+
+    private Witness witness(long[] both) {
+      long[] second = twin.secondCase(both);
+      String first =
+          bedside.answer(bedside.replay(both, EnumSet.of(Outcome.HOLD, Outcome.ESCALATE)));
+      String other =
+          bedside.answer(bedside.replay(second, EnumSet.of(Outcome.PROCEED, Outcome.HOLD)));
+      String name = compiled.space().cells(finding).finding().name();
+      return new Witness(
+          bedside.findings(second),
+          bedside.words(second),
+          List.of("With this case: " + other, "With the better `" + name + "`: " + first));
+    }
+
+    Verdict verdict() {
+      return hunt.noneMayBeFound();
+    }
+  }
+}
