@@ -182,7 +182,7 @@ final class QuestionClaims {
   private void allowMatters(Hunt hunt, CompiledRule allow) {
     List<Box> others =
         compiled.rules().stream()
-            .filter(r -> r.has(Effect.ALLOW) && r != allow)
+            .filter(r -> r.has(Effect.ALLOW) && !r.rule().name().equals(allow.rule().name()))
             .flatMap(r -> compiled.force(r.rule().name()).stream())
             .toList();
     compiled

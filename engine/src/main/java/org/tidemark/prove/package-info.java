@@ -1,7 +1,4 @@
-/**
- * Questions over all findings at once: claims about a policy, each proved, refuted with a case, or
- * undecided.
- */
+/** Claims about a policy over all findings at once: proved, refuted or undecided. */
 @NullMarked
 package org.tidemark.prove;
 
