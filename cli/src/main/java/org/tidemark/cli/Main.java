@@ -5,48 +5,42 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import org.tidemark.cli.output.ExitCode;
-import picocli.CommandLine;
+import java.io.Writer;
+import java.util.Optional;
+import org.tidemark.cli.output.Console;
+import org.tidemark.cli.output.Terminal;
+import org.tidemark.cli.output.WordsForSigns;
 
 /** The way in; the only class that touches the process's own streams and its exit. */
 public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    System.exit(run(writer(System.out), writer(System.err), args));
+    // From Java 22 on, a console is there even when nobody sits at it, unless this is said.
+    System.setProperty("jdk.console", "java.base");
+    System.exit(Program.run(console(), args));
   }
 
-  /** Runs one command line and returns the number of an {@link ExitCode}. */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
-    int code = commandLine(out, err).execute(args);
-    out.flush();
-    err.flush();
-    return code;
+  @SuppressWarnings("SystemConsoleNull") // the property set above keeps it as it was
+  private static Console console() {
+    java.io.Console person = System.console();
+    return person == null
+        ? new Console(utf8(System.out), utf8(System.err), Optional.empty())
+        : atTerminal(person);
   }
 
-  private static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-    CommandLine line = new CommandLine(new RootCommand()).setOut(out).setErr(err);
-    line.getCommandSpec()
-        .exitCodeOnInvalidInput(ExitCode.COMMAND_LINE_WRONG.number())
-        .exitCodeOnExecutionException(ExitCode.INTERNAL_FAULT.number());
-    line.getCommandSpec()
-        .usageMessage()
-        .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(codes());
-    return line;
+  /** Files and pipes get UTF-8, whatever the machine's settings are. */
+  private static PrintWriter utf8(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, UTF_8), false);
   }
 
-  private static Map<String, String> codes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    for (ExitCode code : ExitCode.values()) {
-      codes.put(Integer.toString(code.number()), code.meaning());
-    }
-    return codes;
+  private static Console atTerminal(java.io.Console person) {
+    Terminal terminal = person::readLine;
+    return new Console(shown(System.out, person), shown(System.err, person), Optional.of(terminal));
   }
 
-  private static PrintWriter writer(PrintStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, UTF_8), true);
+  private static PrintWriter shown(PrintStream stream, java.io.Console person) {
+    Writer encoded = new OutputStreamWriter(stream, person.charset());
+    return new PrintWriter(new WordsForSigns(encoded, person.charset()), false);
   }
 }

@@ -1,0 +1,156 @@
+package org.tidemark.cli.command;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tidemark.Asked;
+import org.tidemark.Tidemark;
+import org.tidemark.cli.options.PolicyOptions;
+import org.tidemark.cli.options.Today;
+import org.tidemark.cli.output.Console;
+import org.tidemark.cli.output.ExitCode;
+import org.tidemark.cli.output.Terminal;
+import org.tidemark.decide.Decider;
+import org.tidemark.decide.Decision;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.model.Bibliography;
+import org.tidemark.report.DecisionJson;
+import org.tidemark.report.DecisionText;
+import org.tidemark.source.Loaded;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Answers a question of a policy. */
+@Command(
+    name = "check",
+    description = {
+      "Answers a question of a policy: may anything go down this tube now, or may a tube be passed?",
+      "On a terminal it asks for what can still change the answer, and for nothing else.",
+      "With --findings it asks nothing."
+    },
+    footer = {
+      "",
+      "Whatever is not in the findings counts as not known, and nothing unknown ever proceeds.",
+      "Nothing is kept: close the window and the findings are gone.",
+      "",
+      "Examples:",
+      "  tidemark check",
+      "  tidemark check --question pass",
+      "  tidemark check --findings findings.yaml --json",
+      "  tidemark check --policy our-policies/adult-wards --findings findings.yaml"
+    })
+final class CheckCommand extends Verb {
+  @Option(
+      names = "--question",
+      paramLabel = "QUESTION",
+      description = {
+        "use: may anything go down this tube now? pass: may a tube be passed?",
+        "Without it: the question in the file of findings, or else use."
+      })
+  private @Nullable String question;
+
+  @Mixin private final PolicyOptions policies = new PolicyOptions();
+
+  @Option(
+      names = "--findings",
+      paramLabel = "FILE",
+      description = {
+        "What is known, as YAML or JSON: findings alone, or under `findings:` beside `question:`.",
+        "Without it, on a terminal: asked one at a time."
+      })
+  private @Nullable Path file;
+
+  @Option(names = "--sources", description = "Names the publication behind each citation.")
+  private boolean sources;
+
+  @Option(names = "--json", description = "Writes JSON.")
+  private boolean json;
+
+  @Mixin private final Today today = new Today();
+
+  CheckCommand(Console console) {
+    super(console);
+  }
+
+  @Override
+  ExitCode run() {
+    if (file == null && console().terminal().isEmpty()) {
+      return wrong("There is no terminal to ask at. Give the findings in a file: --findings FILE");
+    }
+    Tidemark tidemark = policies.tidemark();
+    Loaded<EffectivePolicy> policy = policies.policy(tidemark);
+    return policy.match(
+        p -> {
+          console().remarks(policy.diagnostics());
+          return file == null ? interview(tidemark, p) : fromFile(tidemark, p, file);
+        },
+        broken -> noPolicy(broken, json));
+  }
+
+  private ExitCode fromFile(Tidemark tidemark, EffectivePolicy policy, Path path) {
+    return tidemark
+        .findings(path, policy)
+        .match(
+            asked -> answer(tidemark, policy, asked),
+            broken -> console().refuse(broken, json, ExitCode.FINDINGS_BROKEN));
+  }
+
+  private ExitCode answer(Tidemark tidemark, EffectivePolicy policy, Asked asked) {
+    Optional<String> typed = Optional.ofNullable(question);
+    if (typed.isPresent() && asked.question().isPresent() && !typed.equals(asked.question())) {
+      return wrong(
+          "The file asks `"
+              + asked.question().get()
+              + "` and --question asks `"
+              + typed.get()
+              + "`. Ask one of them.");
+    }
+    String name = typed.or(asked::question).orElse("use");
+    return tidemark
+        .bedside(policy, name)
+        .match(
+            decider -> show(tidemark, policy, decider.decide(asked.findings(), today.day())),
+            refused -> console().refuse(refused, json, ExitCode.COMMAND_LINE_WRONG));
+  }
+
+  private ExitCode interview(Tidemark tidemark, EffectivePolicy policy) {
+    return tidemark
+        .bedside(policy, question == null ? "use" : question)
+        .match(
+            decider -> show(tidemark, policy, interview(policy, decider)),
+            refused -> console().refuse(refused, json, ExitCode.COMMAND_LINE_WRONG));
+  }
+
+  private Decision interview(EffectivePolicy policy, Decider decider) {
+    Terminal terminal = console().terminal().orElseThrow();
+    LocalDate day = today.day();
+    return new Interview(
+            terminal, json ? console().err() : console().out(), policy, f -> decider.decide(f, day))
+        .run();
+  }
+
+  private ExitCode show(Tidemark tidemark, EffectivePolicy policy, Decision decision) {
+    Optional<Bibliography> known = Optional.empty();
+    if (sources) {
+      Loaded<Bibliography> bibliography = tidemark.bibliography();
+      known = bibliography.match(Optional::of, broken -> Optional.empty());
+      if (known.isEmpty()) {
+        return console().refuse(bibliography.diagnostics(), json, ExitCode.POLICY_BROKEN);
+      }
+    }
+    console()
+        .answer(
+            json
+                ? DecisionJson.of(decision, known)
+                : DecisionText.of(decision, policy.vocabulary(), known));
+    return ExitCode.DONE;
+  }
+
+  private ExitCode wrong(String message) {
+    console().err().println(message);
+    console().err().println("Try: tidemark check --help");
+    return ExitCode.COMMAND_LINE_WRONG;
+  }
+}

@@ -1,0 +1,51 @@
+package org.tidemark;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.tidemark.load.Fields;
+import org.tidemark.load.FindingsLoader;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Vocabulary;
+import org.tidemark.source.Loaded;
+import org.tidemark.source.Located;
+import org.tidemark.source.Problems;
+import org.tidemark.yaml.YamlMap;
+import org.tidemark.yaml.YamlNode;
+import org.tidemark.yaml.YamlReader;
+
+/**
+ * What a file of findings holds.
+ *
+ * @param question the question, if the file names one
+ * @param findings what is known
+ */
+public record Asked(Optional<String> question, Findings findings) {
+  private static final String FINDINGS = "findings";
+
+  static Loaded<Asked> read(Path file, Vocabulary vocabulary) {
+    return new YamlReader().read(file).match(root -> read(root, vocabulary), Loaded::broken);
+  }
+
+  /** Findings alone, or under {@code findings} with the question beside them. */
+  static Loaded<Asked> read(YamlNode root, Vocabulary vocabulary) {
+    boolean wrapped =
+        root instanceof YamlMap map
+            && (map.entry(FINDINGS).isPresent() || map.entry("question").isPresent());
+    return wrapped
+        ? wrapped(root, vocabulary)
+        : FindingsLoader.load(root, vocabulary)
+            .match(all -> Loaded.good(new Asked(Optional.empty(), all)), Loaded::broken);
+  }
+
+  private static Loaded<Asked> wrapped(YamlNode root, Vocabulary vocabulary) {
+    Problems problems = new Problems();
+    Fields fields = Fields.of(root, "a file of findings", problems);
+    Optional<String> question = fields.optionalText("question").map(Located::value);
+    Optional<YamlNode> node = fields.required(FINDINGS);
+    fields.done();
+    Findings findings =
+        node.map(n -> problems.keep(FindingsLoader.load(n, vocabulary), () -> Findings.NONE))
+            .orElse(Findings.NONE);
+    return problems.conclude(() -> new Asked(question, findings));
+  }
+}

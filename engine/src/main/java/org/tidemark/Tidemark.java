@@ -1,0 +1,109 @@
+package org.tidemark;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.tidemark.decide.Decider;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.load.BibliographyLoader;
+import org.tidemark.model.Bibliography;
+import org.tidemark.model.Header;
+import org.tidemark.model.Vocabulary;
+import org.tidemark.source.Loaded;
+
+/**
+ * The one door for people who embed Tidemark: policies by name or path, findings, answers. Whatever
+ * it reads it reads once and only when it is wanted, so that an answer does not wait for a
+ * bibliography that nobody asked for.
+ */
+public final class Tidemark {
+  private final Lazy<Loaded<Bibliography>> bibliography;
+  private final PolicyShelf shelf;
+
+  private Tidemark(Builder builder) {
+    Resources resources = new Resources(builder.classPath);
+    this.bibliography =
+        new Lazy<>(
+            () ->
+                resources
+                    .read("content/sources/bibliography.yaml")
+                    .match(BibliographyLoader::load, Loaded::broken));
+    this.shelf = new PolicyShelf(resources, builder.folders, bibliography);
+  }
+
+  /** With the policies, the vocabulary and the bibliography that are shipped, and nothing else. */
+  public static Tidemark shipped() {
+    return builder().build();
+  }
+
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /**
+   * A policy on top of the policies that it builds on, checked as a whole.
+   *
+   * @param nameOrPath the name of a shipped policy or of one in a folder that was given; or the
+   *     path of a policy's file or of the folder that it lies in
+   */
+  public Loaded<EffectivePolicy> policy(String nameOrPath) {
+    return shelf.policy(nameOrPath);
+  }
+
+  /** The policy that is used when none is named. */
+  public Loaded<EffectivePolicy> demo() {
+    return shelf.demo().match(this::policy, Loaded::broken);
+  }
+
+  /** The headers of all policies that can be named, those of the folders first. */
+  public Loaded<List<Header>> policies() {
+    return shelf.headers();
+  }
+
+  /** The findings that policies speak of. */
+  public Loaded<Vocabulary> vocabulary() {
+    return shelf.vocabulary();
+  }
+
+  /** What every citation resolves into. */
+  public Loaded<Bibliography> bibliography() {
+    return bibliography.get();
+  }
+
+  /** The findings in a file, in the words of a policy. */
+  public Loaded<Asked> findings(Path file, EffectivePolicy policy) {
+    return Asked.read(file, policy.vocabulary());
+  }
+
+  /**
+   * What answers a question of a policy at a bedside. A floor and a reading of somebody's page are
+   * refused: neither was made to be answered from.
+   */
+  public Loaded<Decider> bedside(EffectivePolicy policy, String question) {
+    return Bedside.decider(policy, question);
+  }
+
+  /** Where everything comes from. */
+  public static final class Builder {
+    private final List<Path> folders = new ArrayList<>();
+    private ClassLoader classPath = Tidemark.class.getClassLoader();
+
+    private Builder() {}
+
+    /** A folder with a hospital's own policies, each in a folder of its name. */
+    public Builder folder(Path folder) {
+      folders.add(folder);
+      return this;
+    }
+
+    /** Where the shipped policies and the shipped content lie; ordinarily beside this class. */
+    public Builder classPath(ClassLoader loader) {
+      this.classPath = loader;
+      return this;
+    }
+
+    public Tidemark build() {
+      return new Tidemark(this);
+    }
+  }
+}

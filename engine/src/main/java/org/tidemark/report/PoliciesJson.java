@@ -1,0 +1,32 @@
+package org.tidemark.report;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import org.tidemark.model.Header;
+
+/** The policies that there are, as JSON. */
+public final class PoliciesJson {
+  private PoliciesJson() {}
+
+  public static String of(List<Header> policies, LocalDate today) {
+    return Json.object(
+        json -> json.objects("policies", policies, (one, header) -> policy(one, header, today)));
+  }
+
+  private static void policy(Json json, Header header, LocalDate today) throws IOException {
+    json.text("name", header.name());
+    json.text("title", header.title());
+    json.text("owner", header.owner());
+    json.number("edition", header.edition());
+    json.text("kind", header.kind().word());
+    json.flag("answers-at-bedside", header.kind().servesBedside());
+    json.texts("population", Populations.of(header));
+    json.text("status", header.status().word());
+    json.text("review-by", header.reviewBy().map(LocalDate::toString));
+    json.flag("review-passed", header.reviewPassed(today));
+    json.text("builds-on", header.buildsOn());
+    json.text("approved-on", header.approval().map(a -> a.on().toString()));
+    json.text("approved-by", header.approval().map(Header.Approval::by));
+  }
+}
