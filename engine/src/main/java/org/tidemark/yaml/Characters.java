@@ -26,6 +26,7 @@ final class Characters {
   private final List<Span> doubtful = new ArrayList<>();
   private final boolean json;
   private boolean cut;
+  private boolean blankSoFar = true;
 
   private Characters(SourceText source, Problems problems) {
     this.source = source;
@@ -66,12 +67,17 @@ final class Characters {
     while (at < text.length()) {
       int c = text.codePointAt(at);
       int end = at + Character.charCount(c);
+      blankSoFar = c == '\n' || c == '\r' || (blankSoFar && isBlank(c));
       if (c == '\t' || c > '~' || Invisible.isInvisible(c)) {
         end = endOfRun(c, at);
         look(c, source.span(at, end));
       }
       at = end;
     }
+  }
+
+  private static boolean isBlank(int c) {
+    return c == ' ' || c == '\t' || Invisible.isInvisible(c);
   }
 
   /** Several of the same in a row are one problem. */
@@ -110,7 +116,10 @@ final class Characters {
   private void tab(Span at) {
     blank(at);
     if (!json) {
-      String what = at.column() == 1 ? "this line starts with a tab" : "a tab stands here";
+      String what =
+          at.start() == source.startOfLine(at.line())
+              ? "this line starts with a tab"
+              : "a tab stands here";
       problems.add(
           Diagnostic.error(DiagnosticCode.TAB, at, what)
               .help("use spaces: two for each step to the right"));
@@ -144,8 +153,7 @@ final class Characters {
   /** What is left in stays in until the tree is built, except where it would be a line's first. */
   private void doubtful(int c, Span at) {
     doubtful.add(at);
-    String before = clean.substring(source.startOfLine(at.line()), at.start());
-    if (Invisible.isSpace(c) || before.isBlank()) {
+    if (Invisible.isSpace(c) || blankSoFar) {
       blank(at);
     }
   }

@@ -25,6 +25,9 @@ final class Quotes {
   private static final Pattern OPENING =
       Pattern.compile("(?m)(?:^[ ]*(?:-[ ]+)*|:[ ]+|[\\[,{][ ]*)([" + DOUBLE + SINGLE + "])");
 
+  /** More than anybody mends in one go. */
+  private static final int MOST = 200;
+
   private final SourceText source;
   private final StringBuilder clean;
   private final List<Diagnostic> found = new ArrayList<>();
@@ -43,7 +46,7 @@ final class Quotes {
       SourceText source, StringBuilder clean, NavigableMap<Integer, Span> texts) {
     Quotes quotes = new Quotes(source, clean);
     Matcher opening = OPENING.matcher(clean.toString());
-    while (opening.find()) {
+    while (opening.find() && quotes.found.size() < MOST) {
       int at = opening.start(1);
       if (!isInside(texts.lowerEntry(at), at)) {
         quotes.straighten(at);

@@ -56,12 +56,17 @@ final class Reading {
     while (draft.stumble.isPresent() && mended(draft.stumble.get())) {
       draft = draft();
     }
-    problems.addAll(draft.problems.sorted());
+    draft.problems.sorted().stream().filter(d -> !isOurDoing(d)).forEach(problems::add);
     judgeDoubtful(draft.values);
     lostAfterHash(draft.values);
     boolean doubtful = recovery.structureIsDoubtful() || characters.isCut();
     Optional<YamlNode> root = doubtful ? Optional.empty() : draft.root;
     return new Tree(root, problems.sorted(), List.copyOf(recovery.lines()));
+  }
+
+  /** A file whose only lines were taken out of the way is not empty. */
+  private boolean isOurDoing(Diagnostic d) {
+    return d.code() == DiagnosticCode.EMPTY_FILE && !recovery.lines().isEmpty();
   }
 
   private Draft draft() {
@@ -108,9 +113,16 @@ final class Reading {
   private void lostAfterHash(YamlText text) {
     int end = text.span().end();
     int lineEnd = source.endOfLine(source.lineAt(end));
+    int at = end;
+    while (at < lineEnd && clean.charAt(at) == ' ') {
+      at++;
+    }
+    if (at == end || at == lineEnd || clean.charAt(at) != '#') {
+      return;
+    }
     String rest = clean.substring(end, lineEnd);
-    int hash = rest.indexOf('#');
-    if (hash <= 0 || !rest.substring(0, hash).isBlank() || isPlainRemark(text, rest, hash)) {
+    int hash = at - end;
+    if (isPlainRemark(text, rest, hash)) {
       return;
     }
     Span lost = source.span(end + hash, end + rest.stripTrailing().length());
