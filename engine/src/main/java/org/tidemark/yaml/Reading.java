@@ -1,5 +1,6 @@
 package org.tidemark.yaml;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -84,12 +85,13 @@ final class Reading {
 
   /** A space that is not an ordinary one is right in running text, and nowhere else. */
   private void judgeDoubtful(NavigableMap<Integer, YamlText> values) {
+    Map<Integer, Boolean> known = new HashMap<>();
     for (Span at : characters.doubtful()) {
       Map.Entry<Integer, YamlText> before = values.floorEntry(at.start());
       boolean prose =
           before != null
               && at.end() <= before.getValue().span().end()
-              && isProse(before.getValue());
+              && known.computeIfAbsent(before.getKey(), start -> isProse(before.getValue()));
       problems.add(
           prose
               ? Diagnostic.notice(DiagnosticCode.INVISIBLE_CHARACTER, at, Characters.what(at))
