@@ -26,10 +26,14 @@ import org.tidemark.print.CardView;
 import org.tidemark.print.Fingerprint;
 import org.tidemark.print.PolicyView;
 import org.tidemark.print.TrayView;
+import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
+import org.tidemark.source.SourceText;
 
 /** The cards of an invented hospital, compared with pages that were looked at. */
 class CardsTest {
+  private static final Path CARDS = Path.of("src/main/resources/org/tidemark/content/cards");
+
   private final CardPrinter printer = new CardPrinter(CardFiles.onClassPath());
 
   static CardStrip strip(String card, String code, boolean draft) {
@@ -128,7 +132,8 @@ class CardsTest {
       }
       assertEquals(1, count(page, "<h1>"));
       assertEquals(1, count(page, "Not a record. Write in the notes."));
-      assertTrue(page.contains("Use until 1 Sep 2028.</strong> After this date do not use."), page);
+      assertTrue(
+          page.contains("Use until 1&nbsp;Sep 2028.</strong> After this date do not use."), page);
       assertFalse(page.contains("$"), page);
     }
   }
@@ -143,7 +148,7 @@ class CardsTest {
   @Test
   void aNumberOfThePolicyIsOnTheCardAndTheOldOneNowhere() {
     String page = value(printer.page(beforeFirstUse("5.5", false)));
-    assertTrue(page.contains("<li>The pH is 1.0 to 5.5.</li>"), page);
+    assertTrue(page.contains("<li>The pH is 1.0&nbsp;to 5.5.</li>"), page);
     assertFalse(page.contains("5.0"), page);
   }
 
@@ -210,6 +215,93 @@ class CardsTest {
     assertFalse(page.contains("<script"), page);
     assertTrue(page.contains("&lt;b&gt;$strip.card&lt;/b&gt;#if"), page);
     assertTrue(page.contains("a &amp; b"), page);
+  }
+
+  @Test
+  void aCardThatDoesNotFitIsRefused() {
+    PolicyView fits = policy("5.0");
+    Map<String, List<String>> lists = new TreeMap<>(fits.lists());
+    lists.put(
+        "fallback_then",
+        List.of(
+            "If nothing comes, ask for an X-ray that shows the tip, and write on the request that"
+                + " it is for the tube.",
+            "Put nothing down the tube until the X-ray is read and the result is written.",
+            "Tell the doctor on call, who decides what can be given in some other way until then."));
+    PolicyView longer = new PolicyView(fits.values(), fits.stated(), lists, fits.policy());
+    assertEquals(List.of("the card is about 2 lines too long for A5"), messages(longer));
+  }
+
+  @Test
+  void manyItemsAreAWarningAndTooManyAreRefused() {
+    assertEquals(List.of(), messages(policy("5.0")));
+    String pause = "card: x\ntitle: X\nmode: read-then-do\npauses:\n  - pause: One\n    items:\n";
+    String item = "      - {do: Wait., source: common practice}\n";
+    assertEquals(List.of(), messagesOf(pause + item.repeat(9)));
+    assertEquals(List.of("the pause has 10 items"), messagesOf(pause + item.repeat(10)));
+    assertTrue(
+        new CardPrinter(files(pause + item.repeat(12)))
+                .checklist("x", strip("X", "K7M", false), List.of(), policy("5.0"))
+            instanceof Loaded.Good);
+    assertTrue(
+        new CardPrinter(files(pause + item.repeat(13)))
+                .checklist("x", strip("X", "K7M", false), List.of(), policy("5.0"))
+            instanceof Loaded.Broken);
+  }
+
+  @Test
+  void aLineWithoutASourceIsRefused() {
+    assertEquals(
+        List.of("the line does not say its source"),
+        messagesOf(
+            "card: x\ntitle: X\nmode: read-then-do\npauses:\n  - {pause: One, items: [{do: Wait.}]}\n"));
+  }
+
+  private List<String> messages(PolicyView view) {
+    return printer
+        .checklist("before-first-use", strip("Before first use", "K7M", false), List.of(), view)
+        .diagnostics()
+        .stream()
+        .map(Diagnostic::message)
+        .toList();
+  }
+
+  private static List<String> messagesOf(String wording) {
+    return new CardPrinter(files(wording))
+        .checklist("x", strip("X", "K7M", false), List.of(), policy("5.0")).diagnostics().stream()
+            .map(Diagnostic::message)
+            .toList();
+  }
+
+  private static CardFiles files(String wording) {
+    return name -> Loaded.good(SourceText.of(name, wording));
+  }
+
+  /** A number that a hospital decides is a value of the policy and never stands in the wording. */
+  @Test
+  void noNumberStandsInTheWording() throws IOException {
+    String text = Files.readString(CARDS.resolve("before-first-use.yaml"));
+    List<String> lines =
+        text.lines()
+            .filter(line -> line.contains("do:"))
+            .filter(line -> line.matches(".*[0-9].*"))
+            .toList();
+    assertEquals(List.of(), lines);
+  }
+
+  @Test
+  void everySourceOfTheWordingIsInTheBibliography() throws IOException {
+    String text = Files.readString(CARDS.resolve("before-first-use.yaml"));
+    String bibliography = Files.readString(CARDS.resolveSibling("sources/bibliography.yaml"));
+    List<String> ids =
+        Pattern.compile("[A-Z]{2}-[0-9]{2}[a-z]?")
+            .matcher(text)
+            .results()
+            .map(r -> r.group())
+            .toList();
+    assertTrue(ids.size() >= 15, ids.toString());
+    assertEquals(
+        List.of(), ids.stream().filter(id -> !bibliography.contains("\n  " + id + ":")).toList());
   }
 
   /** The page goes to target/cards, where a person looks at it before it becomes the new golden. */

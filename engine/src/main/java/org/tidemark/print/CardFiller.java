@@ -43,16 +43,11 @@ final class CardFiller {
     }
     List<CardView.Pause> pauses = card.pauses().stream().map(this::pause).toList();
     List<String> never = sentences(card.never());
-    return problems.conclude(
-        () ->
-            new CardView(
-                strip,
-                card.mode(),
-                banners,
-                pauses,
-                never,
-                ShortForms.in(said),
-                List.copyOf(sources)));
+    CardView view =
+        new CardView(
+            strip, card.mode(), banners, pauses, never, ShortForms.in(said), List.copyOf(sources));
+    CardFit.check(view, card.title().span()).ifPresent(problems::add);
+    return problems.conclude(() -> view);
   }
 
   private CardView.Pause pause(CardText.Part part) {

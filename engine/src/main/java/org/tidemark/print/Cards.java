@@ -82,7 +82,10 @@ public final class Cards {
   private Loaded<CardPage> tray(Tray tray) {
     CardStrip strip = strip("Tray: " + tray.title(), TRAY + tray.name());
     TrayView view = trayView(tray, strip);
-    return done(TRAY + tray.name(), strip, Fingerprint.of(view), printer.page(view), List.of());
+    Optional<Diagnostic> tooLong = CardFit.check(view, tray.place().span());
+    return tooLong.isPresent()
+        ? Loaded.broken(tooLong.get())
+        : done(TRAY + tray.name(), strip, Fingerprint.of(view), printer.page(view), List.of());
   }
 
   private TrayView trayView(Tray tray, CardStrip strip) {

@@ -1,5 +1,7 @@
 package org.tidemark.print;
 
+import java.util.regex.Pattern;
+
 /** The two kinds of template, what each may nest, and how a value enters its text. */
 enum TemplateKind {
   /** Guidance; hospitals write these too. */
@@ -13,7 +15,7 @@ enum TemplateKind {
   PAGE(3, false) {
     @Override
     String escape(String value) {
-      return HtmlEscape.escape(value);
+      return NUMBER_AND_WORD.matcher(HtmlEscape.escape(value)).replaceAll("&nbsp;");
     }
   },
   /** One sentence of a card, as it goes into a view; a page escapes it later. */
@@ -23,6 +25,10 @@ enum TemplateKind {
       return value;
     }
   };
+
+  /** A number and its unit, or pH and its number, are never parted at the end of a line. */
+  private static final Pattern NUMBER_AND_WORD =
+      Pattern.compile("(?<=[0-9]) (?=\\p{L})|(?<=\\bpH) (?=[0-9])");
 
   /** How many #foreach may stand inside one another. */
   final int loopsDeep;
