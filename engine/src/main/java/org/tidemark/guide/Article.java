@@ -49,4 +49,22 @@ public record Article(
   public String name() {
     return id.value();
   }
+
+  /** The same with other neighbours. */
+  Article seeAlso(List<Located<String>> others) {
+    return new Article(
+        id,
+        title,
+        answers,
+        stage,
+        populations,
+        tubes,
+        actNow,
+        pointer,
+        others,
+        sources,
+        reviewBy,
+        body,
+        origin);
+  }
 }

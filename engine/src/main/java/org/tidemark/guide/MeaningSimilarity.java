@@ -8,7 +8,7 @@ import org.apache.lucene.search.similarities.BM25Similarity;
  */
 final class MeaningSimilarity extends BM25Similarity {
   private static final float SATURATION = 0.9f;
-  private static final float LENGTH = 0.6f;
+  private static final float LENGTH = 0.3f;
 
   MeaningSimilarity() {
     super(SATURATION, LENGTH);

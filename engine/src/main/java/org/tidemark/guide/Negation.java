@@ -31,7 +31,14 @@ final class Negation {
           "shant",
           "mightnt");
 
+  private static final Set<String> DENIALS = Set.of(NOT, "no", "without", "never");
+
   private Negation() {}
+
+  /** Whether a word denies what follows it. */
+  static boolean is(String word) {
+    return DENIALS.contains(word);
+  }
 
   /** The word, or "not" when it is a contraction of it. */
   static String unify(String word) {

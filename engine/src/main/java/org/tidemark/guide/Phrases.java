@@ -13,7 +13,6 @@ import org.tidemark.source.Located;
  * typed. A phrase right behind a "no" or "not" of its own does not count.
  */
 final class Phrases {
-  private static final Set<String> NEGATIONS = Set.of("no", Negation.NOT, "without", "never");
   private static final int REACH_OF_NOT = 2;
 
   private final GuideAnalyzer texts;
@@ -81,7 +80,7 @@ final class Phrases {
     int next = at;
     for (int i = 0; i < phrase.size(); i++) {
       boolean skip = i > 0 && next + 1 < query.size() && !query.get(next).equals(phrase.get(i));
-      if (skip && !NEGATIONS.contains(query.get(next))) {
+      if (skip && !Negation.is(query.get(next))) {
         next++;
       }
       if (next >= query.size() || !query.get(next).equals(phrase.get(i))) {
@@ -93,8 +92,8 @@ final class Phrases {
   }
 
   private static boolean denied(List<String> query, int at, List<String> phrase) {
-    return !NEGATIONS.contains(phrase.get(0))
-        && query.subList(Math.max(0, at - REACH_OF_NOT), at).stream().anyMatch(NEGATIONS::contains);
+    return !Negation.is(phrase.get(0))
+        && query.subList(Math.max(0, at - REACH_OF_NOT), at).stream().anyMatch(Negation::is);
   }
 
   /** Whether a signpost's phrases, its companions and none of its exceptions stand in a query. */

@@ -19,7 +19,7 @@ final class Queries {
   /** The words of a phrase, found apart, count this much of the phrase. */
   private static final float SCATTERED = 0.6f;
 
-  private static final float NEIGHBOURS = 0.3f;
+  private static final double NEIGHBOURS = 0.3;
   private static final int ROOM_BETWEEN = 2;
 
   private Queries() {}

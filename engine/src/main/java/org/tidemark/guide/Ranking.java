@@ -17,7 +17,7 @@ import org.apache.lucene.search.ScoreDoc;
 /** Scores entries against the pieces of a query: the whole article, and its best single line. */
 final class Ranking {
   private static final int DEPTH = 300;
-  private static final double LINE_COUNTS = 1.0;
+  private static final double LINE_COUNTS = 1.5;
   private static final double LIGHT = 0.15;
 
   private final IndexSearcher searcher;

@@ -1,12 +1,10 @@
 package org.tidemark.guide;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.tidemark.source.Located;
 
 /** Moves articles up for what words alone do not say: an emergency, an area, a number. */
 final class Routes {
@@ -58,10 +56,7 @@ final class Routes {
   boolean speaksOf(String article, QueryReading.Measured number) {
     return words.numbers().stream()
         .filter(route -> route.unit().equals(number.unit()))
-        .anyMatch(
-            route ->
-                route.within().value().equals(article)
-                    || route.above().stream().anyMatch(a -> a.value().equals(article)));
+        .anyMatch(route -> route.articles().anyMatch(article::equals));
   }
 
   private static void add(
@@ -69,8 +64,7 @@ final class Routes {
       Words.NumberRoute route,
       BigDecimal number,
       Optional<BigDecimal> limit) {
-    List<String> articles = new ArrayList<>(List.of(route.within().value()));
-    route.above().stream().map(Located::value).forEach(articles::add);
+    List<String> articles = route.articles().toList();
     boolean over = !isLimitSomewhere(route, number) && limit.isPresent() && over(number, limit);
     String first = articles.get(over ? articles.size() - 1 : 0);
     more.merge(first, NUMBER_COUNTS, Math::max);

@@ -28,8 +28,8 @@ final class Shelves {
   /** What the filters look at. */
   static final String TAG = "tag";
 
-  private static final int TITLE_COUNTS = 3;
-  private static final int ANSWERS_COUNT = 3;
+  private static final int TITLE_COUNTS = 2;
+  private static final int ANSWERS_COUNT = 2;
   private static final int FIRST_LINES_COUNT = 2;
   private static final int HEADINGS_COUNT = 1;
   private static final int BODY_COUNTS = 1;

@@ -2,6 +2,8 @@ package org.tidemark.guide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.tidemark.source.Located;
 
 /**
@@ -93,6 +95,11 @@ public record Words(
       Located<String> within,
       List<Located<String>> above,
       List<Located<String>> asked) {
+    /** The articles it leads to, the one for the limit itself first. */
+    Stream<String> articles() {
+      return Stream.concat(Stream.of(within), above.stream()).map(Located::value);
+    }
+
     public NumberRoute {
       above = List.copyOf(above);
       asked = List.copyOf(asked);
@@ -123,6 +130,20 @@ public record Words(
         joined(scope, more.scope),
         joined(elsewhere, more.elsewhere),
         joined(numbers, more.numbers));
+  }
+
+  /** These words without what points at certain articles. */
+  Words without(Set<String> articles) {
+    return new Words(
+        same,
+        apart,
+        keep,
+        spelling,
+        light,
+        urgent.stream().filter(sign -> !articles.contains(sign.article().value())).toList(),
+        scope.stream().filter(sign -> !articles.contains(sign.article().value())).toList(),
+        elsewhere,
+        numbers.stream().filter(route -> route.articles().noneMatch(articles::contains)).toList());
   }
 
   private static <T> List<T> joined(List<T> first, List<T> second) {
