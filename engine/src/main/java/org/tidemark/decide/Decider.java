@@ -49,8 +49,9 @@ public final class Decider {
     Possible possible = questions.possible(region);
     Kind kind = kind(possible, region);
     Outcome outcome = outcome(kind);
-    List<Need> ask = kind == Kind.UNSETTLED || kind == Kind.UNDECIDED ? ask(region) : List.of();
-    Firing firing = Firing.in(compiled, questions, region);
+    List<Need> ask =
+        kind == Kind.UNSETTLED || kind == Kind.UNDECIDED ? ask(region, possible) : List.of();
+    Firing firing = Firing.in(compiled, questions, region, possible);
     return new Answer(compiled, findings, firing)
         .put(outcome, kind, possible.outcomes(), ask, today);
   }
@@ -80,7 +81,7 @@ public final class Decider {
                 .anyMatch(
                     r ->
                         r.has(org.tidemark.model.Effect.HOLD)
-                            && questions.firesForCertain(r, region));
+                            && questions.firesForCertain(r, region, possible));
     if (heldForCertain) {
       return Kind.HELD;
     }
@@ -95,9 +96,9 @@ public final class Decider {
     };
   }
 
-  private List<Need> ask(long[] region) {
+  private List<Need> ask(long[] region, Possible possible) {
     return relevance.stream()
-        .filter(r -> r.matters(region))
+        .filter(r -> r.matters(region, possible))
         .map(r -> Needs.of(compiled.space().cells(r.finding()).finding()))
         .toList();
   }

@@ -17,9 +17,12 @@ record Firing(List<CompiledRule> rules, List<CompiledRule> without) {
     without = List.copyOf(without);
   }
 
-  static Firing in(CompiledQuestion compiled, Questions questions, long[] region) {
+  static Firing in(
+      CompiledQuestion compiled, Questions questions, long[] region, Possible possible) {
     List<CompiledRule> certain =
-        compiled.rules().stream().filter(r -> questions.firesForCertain(r, region)).toList();
+        compiled.rules().stream()
+            .filter(r -> questions.firesForCertain(r, region, possible))
+            .toList();
     List<CompiledRule> without =
         certain.stream()
             .filter(r -> r.has(Effect.ALLOW) && questions.setAsideForCertain(r, region))

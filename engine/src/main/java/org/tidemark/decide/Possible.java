@@ -1,29 +1,51 @@
 package org.tidemark.decide;
 
+import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Set;
 import org.tidemark.model.Outcome;
 
-/**
- * What the cases of a region come to.
- *
- * @param states every state that some case comes to
- * @param settled false when the budget was spent before every state was looked for
- */
-record Possible(Set<State> states, boolean settled) {
-  Possible {
-    states = states.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(states));
+/** What the cases of a region come to, with one case for each state that is possible. */
+final class Possible {
+  private final Map<State, long[]> cases;
+  private final boolean settled;
+
+  /**
+   * What was found.
+   *
+   * @param cases one case for each state that some case comes to
+   * @param settled false when the budget was spent before every state was looked for
+   */
+  Possible(Map<State, long[]> cases, boolean settled) {
+    this.cases = new EnumMap<>(State.class);
+    this.cases.putAll(cases);
+    this.settled = settled;
+  }
+
+  Set<State> states() {
+    return Collections.unmodifiableSet(cases.keySet());
+  }
+
+  /** One case for each state that is possible. */
+  Collection<long[]> cases() {
+    return Collections.unmodifiableCollection(cases.values());
+  }
+
+  boolean settled() {
+    return settled;
   }
 
   Set<Outcome> outcomes() {
     Set<Outcome> outcomes = EnumSet.noneOf(Outcome.class);
-    states.forEach(s -> outcomes.add(s.outcome()));
+    cases.keySet().forEach(s -> outcomes.add(s.outcome()));
     return outcomes;
   }
 
   /** Whether every case comes to this state. */
   boolean only(State state) {
-    return settled && states.equals(EnumSet.of(state));
+    return settled && cases.keySet().equals(EnumSet.of(state));
   }
 }

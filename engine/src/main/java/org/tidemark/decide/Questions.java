@@ -1,9 +1,9 @@
 package org.tidemark.decide;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.tidemark.model.Effect;
 
@@ -14,6 +14,10 @@ import org.tidemark.model.Effect;
 final class Questions {
   private final CompiledQuestion compiled;
   private final int budget;
+  private final List<Box> escalate;
+  private final List<Box> hold;
+  private final List<Box> force;
+  private final List<Box> speaks;
   private final List<Box> impossible;
   private final List<Box> notEscalated;
   private final List<Box> notStopped;
@@ -23,12 +27,15 @@ final class Questions {
   Questions(CompiledQuestion compiled, int budget) {
     this.compiled = compiled;
     this.budget = budget;
+    this.escalate = compiled.boxes(Effect.ESCALATE);
+    this.hold = compiled.boxes(Effect.HOLD);
+    this.force = compiled.force();
+    this.speaks = join(compiled.boxes(Effect.NOT_YET), compiled.boxes(Effect.SET_ASIDE));
     this.impossible = compiled.impossible();
-    this.notEscalated = join(impossible, compiled.boxes(Effect.ESCALATE));
-    this.notStopped = join(notEscalated, compiled.boxes(Effect.HOLD));
-    this.nothingAllows = join(notStopped, compiled.force());
-    this.silence =
-        join(join(nothingAllows, compiled.boxes(Effect.NOT_YET)), compiled.boxes(Effect.SET_ASIDE));
+    this.notEscalated = join(impossible, escalate);
+    this.notStopped = join(notEscalated, hold);
+    this.nothingAllows = join(notStopped, force);
+    this.silence = join(nothingAllows, speaks);
   }
 
   static List<Box> join(List<Box> some, List<Box> more) {
@@ -37,57 +44,48 @@ final class Questions {
 
   /** Every state that a case of the region comes to. */
   Possible possible(long[] region) {
-    Set<State> states = EnumSet.noneOf(State.class);
+    Map<State, long[]> cases = new EnumMap<>(State.class);
     boolean settled = true;
     for (State state : State.values()) {
-      Search.Result result = reaches(state, region);
-      settled &= result != Search.Result.UNDECIDED;
-      if (result == Search.Result.FOUND) {
-        states.add(state);
+      Search search = reaches(state, region);
+      settled &= search.result() != Search.Result.UNDECIDED;
+      if (search.result() == Search.Result.FOUND) {
+        cases.put(state, search.witness());
       }
     }
-    return new Possible(states, settled);
+    return new Possible(cases, settled);
   }
 
-  private Search.Result reaches(State state, long[] region) {
+  private Search reaches(State state, long[] region) {
     return switch (state) {
-      case ESCALATE -> inOne(region, compiled.boxes(Effect.ESCALATE), impossible);
-      case HELD -> inOne(region, compiled.boxes(Effect.HOLD), notEscalated);
-      case PROCEED -> inOne(region, compiled.force(), notStopped);
-      case NOT_YET ->
-          inOne(
-              region,
-              join(compiled.boxes(Effect.NOT_YET), compiled.boxes(Effect.SET_ASIDE)),
-              nothingAllows);
-      case NOT_COVERED -> Search.in(compiled.withSwitches(region), silence, budget).result();
+      case ESCALATE -> inOne(region, escalate, impossible);
+      case HELD -> inOne(region, hold, notEscalated);
+      case PROCEED -> inOne(region, force, notStopped);
+      case NOT_YET -> inOne(region, speaks, nothingAllows);
+      case NOT_COVERED -> Search.in(compiled.withSwitches(region), silence, budget);
     };
   }
 
-  /** Whether some case of the region lies in one of the boxes and dodges all the others. */
-  private Search.Result inOne(long[] region, List<Box> boxes, List<Box> dodge) {
-    boolean undecided = false;
+  /** Looks for a case of the region that lies in one of the boxes and dodges all the others. */
+  private Search inOne(long[] region, List<Box> boxes, List<Box> dodge) {
+    Search worst = Search.NOTHING;
     for (Box box : boxes) {
       long[] there = compiled.withSwitches(region);
       if (box.narrow(there)) {
-        Search.Result result = Search.in(there, dodge, budget).result();
-        if (result == Search.Result.FOUND) {
-          return result;
+        Search search = Search.in(there, dodge, budget);
+        if (search.result() == Search.Result.FOUND) {
+          return search;
         }
-        undecided |= result == Search.Result.UNDECIDED;
+        worst = search.result() == Search.Result.UNDECIDED ? search : worst;
       }
     }
-    return undecided ? Search.Result.UNDECIDED : Search.Result.NONE;
-  }
-
-  /** Whether no case at all is left in the region. */
-  boolean isEmpty(long[] region) {
-    return Search.in(compiled.withSwitches(region), impossible, budget).result()
-        == Search.Result.NONE;
+    return worst;
   }
 
   /** Whether the rule fires in every case of the region. */
-  boolean firesForCertain(CompiledRule rule, long[] region) {
+  boolean firesForCertain(CompiledRule rule, long[] region, Possible possible) {
     return !rule.boxes().isEmpty()
+        && possible.cases().stream().allMatch(rule::fires)
         && Search.in(compiled.withSwitches(region), join(impossible, rule.boxes()), budget).result()
             == Search.Result.NONE;
   }

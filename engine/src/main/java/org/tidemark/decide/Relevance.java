@@ -14,6 +14,7 @@ import org.tidemark.model.Effect;
 final class Relevance {
   private final CompiledQuestion compiled;
   private final int finding;
+  private final Points points;
   private final Twin twin;
   private final int budget;
   private final List<Box> escalate;
@@ -22,7 +23,8 @@ final class Relevance {
   private final List<Box> thisProceeds;
   private final List<Box> thisProceedsOtherNotAllowed;
 
-  Relevance(CompiledQuestion compiled, int finding, int budget) {
+  Relevance(CompiledQuestion compiled, Points points, int finding, int budget) {
+    this.points = points;
     this.compiled = compiled;
     this.finding = finding;
     this.twin = new Twin(compiled, compiled.block(finding));
@@ -43,17 +45,18 @@ final class Relevance {
    * Whether the finding can change the outcome of some case of the region; undecided counts as yes,
    * so that it is asked.
    */
-  boolean matters(long[] region) {
-    return canVary(region) && (oneEscalates(region) || oneProceeds(region));
+  boolean matters(long[] region, Possible possible) {
+    if (Long.bitCount(region[finding]) < 2) {
+      return false;
+    }
+    return possible.cases().stream().anyMatch(c -> points.flipChanges(c, finding, region))
+        || (canVary(region) && (oneEscalates(region) || oneProceeds(region)));
   }
 
   /**
    * Whether what is known leaves the finding more than one value, also by way of what hangs on it.
    */
   private boolean canVary(long[] region) {
-    if (Long.bitCount(region[finding]) < 2) {
-      return false;
-    }
     long[] wide = compiled.withSwitches(region);
     Search one = Search.in(wide, compiled.impossible(), budget);
     if (one.result() != Search.Result.FOUND) {
@@ -102,8 +105,9 @@ final class Relevance {
   /** One for each finding of the question, in asking order. */
   static List<Relevance> all(CompiledQuestion compiled, int budget) {
     List<Relevance> all = new ArrayList<>();
+    Points points = new Points(compiled);
     for (int i = 0; i < compiled.space().size(); i++) {
-      all.add(new Relevance(compiled, i, budget));
+      all.add(new Relevance(compiled, points, i, budget));
     }
     return List.copyOf(all);
   }

@@ -20,6 +20,9 @@ public final class Search {
     UNDECIDED
   }
 
+  /** A search of an empty region: nothing is there to be found. */
+  static final Search NOTHING = new Search(List.of(), 0);
+
   private final Box[] boxes;
   private int budget;
   private long @Nullable [] witness;
