@@ -71,6 +71,10 @@ class CardsTest {
                 "If nothing comes, ask for an X-ray that shows the tip, and write on the request"
                     + " that it is for the tube.",
                 "Put nothing down the tube until the X-ray is read and the result is written."),
+            "ph_not_enough",
+            List.of(
+                "pH is not enough: liquid before first check; in the airway before; not deep"
+                    + " enough."),
             "fallback_call",
             List.of(
                 "Nutrition nurse, 08:00 to 18:00, Monday to Friday.",
@@ -148,7 +152,8 @@ class CardsTest {
   @Test
   void aNumberOfThePolicyIsOnTheCardAndTheOldOneNowhere() {
     String page = value(printer.page(beforeFirstUse("5.5", false)));
-    assertTrue(page.contains("<li>The pH is 1.0&nbsp;to 5.5.</li>"), page);
+    assertTrue(
+        page.contains("<li>The pH is 1.0&nbsp;to 5.5, with nothing below against it.</li>"), page);
     assertFalse(page.contains("5.0"), page);
   }
 
@@ -170,7 +175,8 @@ class CardsTest {
         List.of("Draw on the tube.", "Test it on an in-date strip for stomach fluid."),
         card.pauses().get(1).items().stream().map(CardView.Item::says).toList());
     assertEquals(
-        "The pH is 5.0 or less.", card.pauses().get(1).stop().orElseThrow().goOnIf().get(0));
+        "The pH is 5.0 or less, with nothing below against it.",
+        card.pauses().get(1).stop().orElseThrow().goOnIf().get(0));
     assertEquals(2, card.pauses().get(2).items().size());
   }
 

@@ -139,7 +139,7 @@ final class CardFit {
   }
 
   private static int block(String text, int size, int beside) {
-    int letters = (WIDTH - beside) * 2 / (size * 9);
+    int letters = (WIDTH - beside) * 10 / (size * 45);
     return Math.max(1, (text.length() + letters - 1) / letters) * lineOf(size);
   }
 

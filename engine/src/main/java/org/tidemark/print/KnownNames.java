@@ -38,6 +38,7 @@ final class KnownNames {
           "fallback_steps",
           "fallback_then",
           "never_count",
+          "ph_not_enough",
           "recheck_triggers",
           "record_at_check",
           "record_at_feed",

@@ -69,6 +69,7 @@ public final class PolicyViews {
     KnownNames.LISTS.forEach(name -> lists.put(name, List.of()));
     lists.put("recheck_triggers", filled(policy.care().lapses().stream().map(l -> l.says())));
     lists.put("never_count", policy.barred().stream().map(PolicyViews::doesNotCount).toList());
+    lists.put("ph_not_enough", new NotEnough(policy).lines());
     policy
         .care()
         .records()

@@ -64,7 +64,9 @@ class ShippedCardsTest {
     String html = Shipped.sound(cards(DAY).page("before-first-use")).html().replace("&nbsp;", " ");
     for (String sentence :
         List.of(
-            "The pH is 1.0 to 5.0.",
+            "The pH is 1.0 to 5.0, with nothing below against it.",
+            "pH is not enough: liquid before first check; second reader needed; in the"
+                + " airway before; hernia or old operation; not deep enough.",
             "Above pH 4.0, a second trained person reads it.",
             "Draw on the tube for at least 1 mL.",
             "Above pH 5.0: nothing down for 60 minutes, then test once more.",
