@@ -114,7 +114,8 @@ final class ImpliedRules {
         Axis.POSITION,
         fallback.after(),
         Set.of(),
-        new Rule.Says(Optional.empty(), Optional.empty(), next),
+        new Rule.Says(
+            Optional.of("The policy has steps for this finding."), Optional.empty(), next),
         Optional.empty(),
         Optional.empty(),
         fallback.contact(),
