@@ -59,6 +59,64 @@ class NothingUnknownProceedsTest {
     }
   }
 
+  /**
+   * Every subset of what a case states, taken away: a case that does not proceed never does so with
+   * less known.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
+  void noSubsetOfWhatACaseStatesProceedsUnlessEveryCompletionDoes(String folder) {
+    EffectivePolicy policy = Shipped.policy(folder);
+    Trial trial = new Trial(policy, Shipped.words().usual());
+    Random random = new Random(SEED);
+    for (WorkedCase worked : Shipped.cases(folder).cases()) {
+      Findings full = trial.findings(worked);
+      List<String> stated = List.copyOf(worked.findings().entries().keySet());
+      for (int subset = 1; subset < 1 << stated.size(); subset++) {
+        Findings fewer = without(full, stated, subset, policy);
+        if (decide(policy, worked, fewer).outcome() == Outcome.PROCEED) {
+          assertEquals(Outcome.PROCEED, worked.expect(), worked.name() + " without " + subset);
+          Findings completed = completed(fewer, stated, policy, random);
+          Decision decision = decide(policy, worked, completed);
+          assertEquals(Outcome.PROCEED, decision.outcome(), worked.name() + " with " + completed);
+        }
+      }
+    }
+  }
+
+  private static Findings without(
+      Findings full, List<String> names, int subset, EffectivePolicy policy) {
+    Findings left = full;
+    for (int i = 0; i < names.size(); i++) {
+      left = (subset >> i & 1) == 1 ? without(left, names.get(i), policy) : left;
+    }
+    return left;
+  }
+
+  /** What was taken away, at some other value that it may have. */
+  private static Findings completed(
+      Findings fewer, List<String> names, EffectivePolicy policy, Random random) {
+    Findings more = fewer;
+    for (Finding finding : policy.vocabulary().findings()) {
+      boolean missing = names.contains(finding.name()) && more.entry(finding.name()).isEmpty();
+      if (missing && exists(finding, more)) {
+        List<Seen> values = values(finding).toList();
+        more = more.with(finding.name(), entry(values.get(random.nextInt(values.size()))));
+      }
+    }
+    return more;
+  }
+
+  private static boolean exists(Finding finding, Findings known) {
+    return finding.applies().stream()
+        .allMatch(
+            p ->
+                known
+                    .entry(p.finding())
+                    .map(e -> p.options().containsAll(e.seen().options()))
+                    .orElse(false));
+  }
+
   /** Without one finding the case still proceeds only where every value of it proceeds. */
   private void oneAway(EffectivePolicy policy, WorkedCase worked, Findings full, String name) {
     Findings without = without(full, name, policy);
