@@ -2,6 +2,7 @@ package org.tidemark.guide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.tidemark.source.Located;
 
 /**
@@ -40,5 +41,10 @@ record Entry(Article article, List<Section> sections) {
         .filter(s -> !s.heading().isEmpty())
         .flatMap(s -> s.blocks().stream())
         .toList();
+  }
+
+  /** Everything in it, once. */
+  Stream<String> texts() {
+    return Stream.of(lines(), firstLines(), headings(), body()).flatMap(List::stream);
   }
 }

@@ -28,8 +28,8 @@ public final class GuidanceIndex {
     this.queries = queries;
     this.phrases = new Phrases(texts, words);
     this.routes = new Routes(words, phrases);
-    this.reader = new QueryReader(texts, vocabulary(words));
     this.ranking = written();
+    this.reader = new QueryReader(texts, vocabulary(words));
     this.suggestions = new Suggestions(entries, texts.unstemmed());
     for (int number = 0; number < entries.size(); number++) {
       numbers.put(entries.get(number).article().name(), number);
@@ -62,19 +62,15 @@ public final class GuidanceIndex {
   private Vocabulary vocabulary(Words words) {
     Vocabulary vocabulary = new Vocabulary(new Apart(words));
     GuideAnalyzer unstemmed = texts.unstemmed();
-    WordLists.texts(words).forEach(text -> learn(vocabulary, unstemmed, text));
+    vocabulary.add(ranking.words());
+    for (String text : WordLists.texts(words)) {
+      vocabulary.add(Terms.words(texts, text));
+      vocabulary.add(Terms.words(unstemmed, text));
+    }
     for (Entry entry : entries) {
-      entry.lines().forEach(text -> learn(vocabulary, unstemmed, text));
-      entry.firstLines().forEach(text -> learn(vocabulary, unstemmed, text));
-      entry.headings().forEach(text -> learn(vocabulary, unstemmed, text));
-      entry.body().forEach(text -> learn(vocabulary, unstemmed, text));
+      entry.texts().forEach(text -> vocabulary.add(Terms.words(unstemmed, text)));
     }
     return vocabulary;
-  }
-
-  private void learn(Vocabulary vocabulary, GuideAnalyzer unstemmed, String text) {
-    vocabulary.add(Terms.words(unstemmed, text));
-    vocabulary.add(Terms.words(texts, text));
   }
 
   /** How many articles there are. */

@@ -4,19 +4,15 @@ import java.io.Reader;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.CharArraySet;
 import org.apache.lucene.analysis.LowerCaseFilter;
 import org.apache.lucene.analysis.TokenStream;
 import org.apache.lucene.analysis.Tokenizer;
-import org.apache.lucene.analysis.charfilter.MappingCharFilter;
-import org.apache.lucene.analysis.charfilter.NormalizeCharMap;
 import org.apache.lucene.analysis.en.EnglishPossessiveFilter;
 import org.apache.lucene.analysis.en.KStemFilter;
 import org.apache.lucene.analysis.miscellaneous.ASCIIFoldingFilter;
 import org.apache.lucene.analysis.miscellaneous.SetKeywordMarkerFilter;
-import org.apache.lucene.analysis.pattern.PatternReplaceCharFilter;
 import org.apache.lucene.analysis.standard.StandardTokenizer;
 import org.apache.lucene.analysis.synonym.SynonymGraphFilter;
 import org.apache.lucene.analysis.synonym.SynonymMap;
@@ -27,24 +23,6 @@ import org.tidemark.source.Located;
  * queries and the rules for synonyms; only queries get the synonyms, at the very end.
  */
 final class GuideAnalyzer extends Analyzer {
-  /** A number with its unit written onto it: 2cm, 30mls, 5.5ph. */
-  private static final Pattern GLUED =
-      Pattern.compile(
-          "\\b(\\d+(?:[.,]\\d+)?)(mls?|cms?|mms?|ccs?|fr|french|kgs?|mgs?|hrs?|hours?|days?|kcals?"
-              + "|mmhg|ph)\\b",
-          Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern GLUED_PH = Pattern.compile("\\b(ph)(\\d)", Pattern.CASE_INSENSITIVE);
-
-  /** A full stop without the space behind it. */
-  private static final Pattern STOP = Pattern.compile("(\\p{L}{2})\\.(?=\\p{L}{2})");
-
-  /** A source in brackets, which is no part of the sentence. */
-  private static final Pattern CITATION =
-      Pattern.compile("\\[(?:[A-Z]{1,4}-[A-Z0-9-]+(?:[,;] ?)?)+\\]|\\[common practice\\]");
-
-  private static final NormalizeCharMap MARKS = marks();
-
   private final Spelling spelling;
   private final CharArraySet keep;
   private final boolean stemmed;
@@ -79,24 +57,6 @@ final class GuideAnalyzer extends Analyzer {
     return CharArraySet.unmodifiableSet(set);
   }
 
-  /** Dashes and apostrophes become one kind each; what nobody sees is taken out. */
-  private static NormalizeCharMap marks() {
-    NormalizeCharMap.Builder map = new NormalizeCharMap.Builder();
-    for (char dash : "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\uFE58\uFF0D".toCharArray()) {
-      map.add(String.valueOf(dash), "-");
-    }
-    for (char apostrophe : "\u2018\u2019\u02BC\u00B4`".toCharArray()) {
-      map.add(String.valueOf(apostrophe), "'");
-    }
-    for (char joint : ":_".toCharArray()) {
-      map.add(String.valueOf(joint), " ");
-    }
-    for (char unseen : "\u00AD\u200B\u200C\u200D\u2060\uFEFF".toCharArray()) {
-      map.add(String.valueOf(unseen), "");
-    }
-    return map.build();
-  }
-
   /** Two pieces of text that stand in one field are far apart, so that no phrase spans both. */
   @Override
   public int getPositionIncrementGap(String field) {
@@ -105,11 +65,7 @@ final class GuideAnalyzer extends Analyzer {
 
   @Override
   protected Reader initReader(String field, Reader reader) {
-    Reader marked = new MappingCharFilter(MARKS, reader);
-    Reader uncited = new PatternReplaceCharFilter(CITATION, " ", marked);
-    Reader stopped = new PatternReplaceCharFilter(STOP, "$1 ", uncited);
-    Reader apart = new PatternReplaceCharFilter(GLUED, "$1 $2", stopped);
-    return new PatternReplaceCharFilter(GLUED_PH, "$1 $2", apart);
+    return new TidyText(reader);
   }
 
   /** Short forms with their dots: n.g. is ng. A number keeps its point. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.tidemark.source.Located;
 
@@ -18,6 +19,7 @@ final class Phrases {
   private final GuideAnalyzer texts;
   private final Set<String> light;
   private final Map<List<String>, String> meanings = new HashMap<>();
+  private final Map<String, List<String>> listed = new ConcurrentHashMap<>();
   private final int longest;
 
   Phrases(GuideAnalyzer texts, Words words) {
@@ -63,7 +65,12 @@ final class Phrases {
   }
 
   boolean anyIn(List<String> query, List<Located<String>> phrases) {
-    return phrases.stream().anyMatch(phrase -> in(query, meanings(phrase.value())));
+    return phrases.stream().anyMatch(phrase -> in(query, listed(phrase.value())));
+  }
+
+  /** The meanings of a listed phrase; the lists are short and asked again at every query. */
+  private List<String> listed(String phrase) {
+    return listed.computeIfAbsent(phrase, this::meanings);
   }
 
   private static boolean in(List<String> query, List<String> phrase) {

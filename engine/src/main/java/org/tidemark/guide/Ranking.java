@@ -4,15 +4,21 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.lucene.index.DirectoryReader;
+import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.NumericDocValues;
+import org.apache.lucene.index.Terms;
+import org.apache.lucene.index.TermsEnum;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.util.BytesRef;
 
 /** Scores entries against the pieces of a query: the whole article, and its best single line. */
 final class Ranking {
@@ -42,6 +48,23 @@ final class Ranking {
       pieces.add(new Piece(segment, light && !allLight ? rarity * LIGHT : rarity, light));
     }
     return pieces;
+  }
+
+  /** Every word that an article holds, as the index knows it. */
+  Set<String> words() {
+    Set<String> words = new HashSet<>();
+    try {
+      for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
+        Terms terms = leaf.reader().terms(Shelves.ALL);
+        TermsEnum all = terms == null ? TermsEnum.EMPTY : terms.iterator();
+        for (BytesRef word = all.next(); word != null; word = all.next()) {
+          words.add(word.utf8ToString());
+        }
+      }
+    } catch (IOException impossible) {
+      throw unreadable(impossible);
+    }
+    return words;
   }
 
   private double rarity(Segments.Segment segment) {

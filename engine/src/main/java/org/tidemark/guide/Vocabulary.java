@@ -2,10 +2,10 @@ package org.tidemark.guide;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.NavigableMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.apache.lucene.util.automaton.CharacterRunAutomaton;
 import org.apache.lucene.util.automaton.LevenshteinAutomata;
 import org.apache.lucene.util.automaton.Operations;
@@ -17,7 +17,7 @@ final class Vocabulary {
 
   private static final int LONG = 8;
 
-  private final NavigableMap<String, Integer> seen = new TreeMap<>();
+  private final Map<String, Integer> seen = new HashMap<>();
   private final Apart apart;
 
   Vocabulary(Apart apart) {
@@ -52,8 +52,8 @@ final class Vocabulary {
                 new LevenshteinAutomata(word, true).toAutomaton(slips),
                 Operations.DEFAULT_DETERMINIZE_WORK_LIMIT));
     String first = word.substring(0, 1);
-    return seen.subMap(first, true, first + Character.MAX_VALUE, false).keySet().stream()
-        .filter(known -> known.length() >= SHORTEST && near.run(known))
+    return seen.keySet().stream()
+        .filter(known -> known.startsWith(first) && known.length() >= SHORTEST && near.run(known))
         .filter(known -> !apart.separates(word, known))
         .sorted(
             Comparator.comparing((String known) -> -seen.getOrDefault(known, 0))
