@@ -19,6 +19,15 @@ record Piece(Segments.Segment segment, double weight, boolean light) {
     return !light && typed().codePoints().noneMatch(Character::isDigit);
   }
 
+  /**
+   * Whether it is a "not" with the word behind it, put at the end beside the pieces it is made of.
+   */
+  boolean denial() {
+    return segment.typed().size() == 2
+        && segment.others().isEmpty()
+        && Negation.is(segment.typed().get(0));
+  }
+
   /** The words as they were typed, in one text. */
   String typed() {
     return String.join(" ", segment.typed());

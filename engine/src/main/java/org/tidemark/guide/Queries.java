@@ -36,7 +36,7 @@ final class Queries {
     for (Piece piece : pieces) {
       all.add(boosted(segment(field, piece.segment()), piece.weight()), Occur.SHOULD);
     }
-    for (int i = 0; i + 1 < pieces.size(); i++) {
+    for (int i = 0; i + 1 < pieces.size() && !pieces.get(i + 1).denial(); i++) {
       all.add(neighbours(field, pieces.get(i), pieces.get(i + 1)), Occur.SHOULD);
     }
     return all.build();

@@ -25,6 +25,7 @@ final class Ranking {
   private static final int DEPTH = 300;
   private static final double LINE_COUNTS = 1.5;
   private static final double LIGHT = 0.15;
+  private static final double DENIAL = 0.5;
 
   private final IndexSearcher searcher;
   private final int entries;
@@ -47,7 +48,28 @@ final class Ranking {
       double rarity = rarity(segment);
       pieces.add(new Piece(segment, light && !allLight ? rarity * LIGHT : rarity, light));
     }
+    pieces.addAll(denials(segments.all()));
     return pieces;
+  }
+
+  /**
+   * What is said not to be so, as a piece of its own: "not feed" is rare where both words are not.
+   */
+  private List<Piece> denials(List<Segments.Segment> all) {
+    List<Piece> denials = new ArrayList<>();
+    for (int i = 0; i + 1 < all.size(); i++) {
+      List<String> pair = List.of(last(all.get(i)), all.get(i + 1).typed().get(0));
+      if (Negation.is(pair.get(0))) {
+        Segments.Segment denial = new Segments.Segment(pair, List.of());
+        double rarity = rarity(denial);
+        denials.add(new Piece(denial, rarity * DENIAL, true));
+      }
+    }
+    return denials.stream().filter(Piece::known).toList();
+  }
+
+  private static String last(Segments.Segment segment) {
+    return segment.typed().get(segment.typed().size() - 1);
   }
 
   /** Every word that an article holds, as the index knows it. */

@@ -35,6 +35,19 @@ class SearchPitfallsTest {
     assertEquals(first, Fixture.find(typed).get(0));
   }
 
+  @Test
+  void aWordThatIsDeniedCountsForMoreThanTheWordAlone() {
+    List<FilledArticle> two =
+        List.of(
+            Fixture.simple("do", "feed", "Feed now, feed later, feed at night."),
+            Fixture.simple("not", "a high reading", "Do not feed. Feed waits."));
+    GuidanceSearch search =
+        Fixture.good(GuidanceIndex.of(two, Fixture.words("light: [do, not]")))
+            .search(Fixture.policy());
+    assertEquals("not", Fixture.names(search.find(Ask.of("dont feed"))).get(0));
+    assertEquals("do", Fixture.names(search.find(Ask.of("feed"))).get(0));
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
