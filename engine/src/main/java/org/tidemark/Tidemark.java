@@ -1,14 +1,17 @@
 package org.tidemark;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.tidemark.decide.Decider;
+import org.tidemark.guide.GuidanceSearch;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.load.BibliographyLoader;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Header;
 import org.tidemark.model.Vocabulary;
+import org.tidemark.print.Cards;
 import org.tidemark.source.Loaded;
 
 /**
@@ -19,9 +22,10 @@ import org.tidemark.source.Loaded;
 public final class Tidemark {
   private final Lazy<Loaded<Bibliography>> bibliography;
   private final PolicyShelf shelf;
+  private final Resources resources;
 
   private Tidemark(Builder builder) {
-    Resources resources = new Resources(builder.classPath);
+    this.resources = new Resources(builder.classPath);
     this.bibliography =
         new Lazy<>(
             () ->
@@ -81,6 +85,16 @@ public final class Tidemark {
    */
   public Loaded<Decider> bedside(EffectivePolicy policy, String question) {
     return Bedside.decider(policy, question);
+  }
+
+  /** The guidance with a policy's numbers in it, ready to be searched. */
+  public Loaded<GuidanceSearch> guidance(EffectivePolicy policy) {
+    return Guidance.search(resources, policy);
+  }
+
+  /** The cards of a policy; none is printed after its review date. */
+  public Cards cards(EffectivePolicy policy, LocalDate today) {
+    return new Cards(policy, name -> resources.text("content/cards/" + name), today);
   }
 
   /** Where everything comes from. */

@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.tidemark.cli.output.Console;
 
 /**
@@ -29,10 +30,19 @@ record Ran(int code, String out, String err) {
   private static Ran run(Optional<Deque<String>> typed, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
+    PrintWriter screen = new PrintWriter(out);
     Console console =
-        new Console(
-            new PrintWriter(out), new PrintWriter(err), typed.map(lines -> lines::pollFirst));
+        new Console(screen, new PrintWriter(err), typed.map(lines -> () -> echoed(lines, screen)));
     int code = Program.run(console, args);
     return new Ran(code, out.toString(), err.toString());
+  }
+
+  /** What is typed stands on the screen, as on a real one. */
+  private static @Nullable String echoed(Deque<String> lines, PrintWriter screen) {
+    String line = lines.pollFirst();
+    if (line != null) {
+      screen.println(line);
+    }
+    return line;
   }
 }

@@ -1,10 +1,9 @@
 package org.tidemark.decide;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import org.tidemark.model.Days;
 import org.tidemark.model.Header;
 import org.tidemark.model.PolicyKind;
 import org.tidemark.model.Rule;
@@ -12,9 +11,6 @@ import org.tidemark.model.Status;
 
 /** What to bear in mind with every answer, and with this one. */
 final class Cautions {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.UK);
-
   private final Header header;
   private final LocalDate today;
 
@@ -36,7 +32,7 @@ final class Cautions {
               day ->
                   all.add(
                       "This policy's review date was "
-                          + DAY.format(day)
+                          + Days.of(day)
                           + ". Check that it is still in force."));
     }
     if (header.status() != Status.APPROVED) {

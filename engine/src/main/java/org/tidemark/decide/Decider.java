@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Findings;
@@ -20,12 +21,13 @@ public final class Decider {
 
   private final CompiledQuestion compiled;
   private final Questions questions;
-  private final List<Relevance> relevance;
+  private final int budget;
+  private @Nullable List<Relevance> relevance;
 
   private Decider(CompiledQuestion compiled, int budget) {
     this.compiled = compiled;
     this.questions = new Questions(compiled, budget);
-    this.relevance = Relevance.all(compiled, budget);
+    this.budget = budget;
   }
 
   /** The decider of a question, if the policy answers that question. */
@@ -54,6 +56,16 @@ public final class Decider {
     Firing firing = Firing.in(compiled, questions, region, possible);
     return new Answer(compiled, findings, firing)
         .put(outcome, kind, possible.outcomes(), ask, today);
+  }
+
+  /** Worked out once, and only when something is open: a settled answer asks nothing. */
+  private synchronized List<Relevance> relevance() {
+    List<Relevance> all = relevance;
+    if (all == null) {
+      all = Relevance.all(compiled, budget);
+      relevance = all;
+    }
+    return all;
   }
 
   private Kind kind(Possible possible, long[] region) {
@@ -97,7 +109,7 @@ public final class Decider {
   }
 
   private List<Need> ask(long[] region, Possible possible) {
-    return relevance.stream()
+    return relevance().stream()
         .filter(r -> r.matters(region, possible))
         .map(r -> Needs.of(compiled.space().cells(r.finding()).finding()))
         .toList();

@@ -13,6 +13,7 @@ import org.tidemark.decide.Stamp;
 import org.tidemark.model.Axis;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Contact;
+import org.tidemark.model.Days;
 import org.tidemark.model.Option;
 import org.tidemark.model.Outcome;
 import org.tidemark.model.Vocabulary;

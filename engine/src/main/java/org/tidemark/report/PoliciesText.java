@@ -2,6 +2,7 @@ package org.tidemark.report;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.tidemark.model.Days;
 import org.tidemark.model.Header;
 
 /** The policies that there are, as text. */

@@ -27,6 +27,7 @@ final class Characters {
   private final boolean json;
   private boolean cut;
   private boolean blankSoFar = true;
+  private boolean ascii = true;
 
   private Characters(SourceText source, Problems problems) {
     this.source = source;
@@ -56,6 +57,11 @@ final class Characters {
     return cut;
   }
 
+  /** Whether every character is one of the keyboard's; most of what may go wrong then cannot. */
+  boolean isAscii() {
+    return ascii;
+  }
+
   private static boolean isJson(SourceText source) {
     return source.name().toLowerCase(Locale.ROOT).endsWith(".json")
         || source.text().stripLeading().startsWith("{");
@@ -63,8 +69,13 @@ final class Characters {
 
   private void scan() {
     String text = source.text();
+    char[] units = text.toCharArray();
     int at = 0;
-    while (at < text.length()) {
+    while (at < units.length) {
+      if (isOrdinary(units[at])) {
+        at++;
+        continue;
+      }
       int c = text.codePointAt(at);
       int end = at + Character.charCount(c);
       blankSoFar = c == '\n' || c == '\r' || (blankSoFar && isBlank(c));
@@ -74,6 +85,20 @@ final class Characters {
       }
       at = end;
     }
+  }
+
+  /** Nearly every character is one of these, and a short program's time goes where they go. */
+  private boolean isOrdinary(char c) {
+    if (c > ' ' && c <= '~') {
+      blankSoFar = false;
+      return true;
+    }
+    if (c == '\n') {
+      blankSoFar = true;
+      return true;
+    }
+    ascii &= c <= '~';
+    return c == ' ';
   }
 
   private static boolean isBlank(int c) {

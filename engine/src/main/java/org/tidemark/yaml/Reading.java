@@ -49,7 +49,8 @@ final class Reading {
 
   private Tree read() {
     Draft draft = draft();
-    List<Diagnostic> curly = Quotes.straighten(source, clean, draft.texts);
+    List<Diagnostic> curly =
+        characters.isAscii() ? List.of() : Quotes.straighten(source, clean, draft.texts);
     if (!curly.isEmpty()) {
       problems.addAll(curly);
       draft = draft();

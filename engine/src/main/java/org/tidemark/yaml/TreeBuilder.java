@@ -185,7 +185,8 @@ final class TreeBuilder {
     if (style == YamlText.Style.BLOCK) {
       isLongText(scalar, at);
     }
-    if (style == YamlText.Style.PLAIN && DASH_WITHOUT_SPACE.matcher(scalar.getValue()).matches()) {
+    boolean dash = style == YamlText.Style.PLAIN && scalar.getValue().startsWith("-");
+    if (dash && DASH_WITHOUT_SPACE.matcher(scalar.getValue()).matches()) {
       problems.add(SyntaxHelp.dashWithoutSpace(firstLineOf(at)));
     }
     quoted = style == YamlText.Style.QUOTED ? Optional.of(at) : quoted;
@@ -195,8 +196,17 @@ final class TreeBuilder {
     return text;
   }
 
+  private static boolean isAscii(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) > '~') {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private static String withoutSoft(String text) {
-    if (text.codePoints().noneMatch(Invisible::isSoft)) {
+    if (isAscii(text) || text.codePoints().noneMatch(Invisible::isSoft)) {
       return text;
     }
     StringBuilder rest = new StringBuilder(text.length());
@@ -238,8 +248,8 @@ final class TreeBuilder {
    * policy.
    */
   private void noControlCharacters(ScalarEvent scalar) {
-    boolean unseen = scalar.getValue().codePoints().anyMatch(TreeBuilder::isUnseen);
-    if (unseen && spanOf(scalar).text().indexOf('\\') >= 0) {
+    boolean escaped = spanOf(scalar).text().indexOf('\\') >= 0;
+    if (escaped && scalar.getValue().codePoints().anyMatch(TreeBuilder::isUnseen)) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.INVISIBLE_CHARACTER,
@@ -274,9 +284,12 @@ final class TreeBuilder {
 
   /** {@code {max:5.5}} is one long name without a value; what was meant is plain. */
   private YamlMap.Entry spaced(YamlMap.Entry entry) {
-    Matcher glued = GLUED.matcher(entry.key().text());
     boolean missing = entry.value() instanceof YamlText text && text.isMissing();
-    if (!missing || entry.key().style() != YamlText.Style.PLAIN || !glued.matches()) {
+    if (!missing || entry.key().style() != YamlText.Style.PLAIN) {
+      return entry;
+    }
+    Matcher glued = GLUED.matcher(entry.key().text());
+    if (!glued.matches()) {
       return entry;
     }
     Span at = entry.key().span();
@@ -322,8 +335,11 @@ final class TreeBuilder {
   /** {@code ? name} is YAML's long way to write a name; here it is a text that lost its quotes. */
   private boolean askedFor(YamlText key) {
     int start = key.span().start();
-    String before = source.text().substring(source.startOfLine(key.span().line()), start);
-    return before.stripTrailing().endsWith("?") && !before.endsWith("?");
+    int at = start;
+    while (at > 0 && source.text().charAt(at - 1) == ' ') {
+      at--;
+    }
+    return at < start && at > 0 && source.text().charAt(at - 1) == '?';
   }
 
   private void notAName(DiagnosticCode code, YamlNode key, String message) {

@@ -24,7 +24,12 @@ public record YamlMap(List<Entry> entries, Span span) implements YamlNode {
   }
 
   public Optional<Entry> entry(String key) {
-    return entries.stream().filter(e -> e.key().text().equals(key)).findFirst();
+    for (Entry entry : entries) {
+      if (entry.key().text().equals(key)) {
+        return Optional.of(entry);
+      }
+    }
+    return Optional.empty();
   }
 
   @Override

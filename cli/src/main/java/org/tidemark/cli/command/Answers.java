@@ -14,47 +14,12 @@ import org.tidemark.source.Place;
 import org.tidemark.source.SourceText;
 import org.tidemark.source.Span;
 
-/** One finding as a question at a terminal, and what is typed as its answer. */
+/** What is typed at a terminal as the answer to one finding's question. */
 final class Answers {
   private final Finding finding;
 
   Answers(Finding finding) {
     this.finding = finding;
-  }
-
-  String question() {
-    StringBuilder text = new StringBuilder(finding.asks()).append('\n');
-    List<Option> options = finding.domain().options();
-    if (finding.domain() instanceof Domain.Measure measure) {
-      text.append("  ").append(reading(measure)).append('\n');
-      options.forEach(
-          o -> text.append("  or ").append(o.name()).append(" (").append(o.label()).append(")\n"));
-      return text.toString();
-    }
-    for (int i = 0; i < options.size(); i++) {
-      text.append("  ").append(i + 1).append("  ").append(options.get(i).label()).append('\n');
-    }
-    return text.toString();
-  }
-
-  private static String reading(Domain.Measure measure) {
-    return "a number in "
-        + measure.unit()
-        + ", "
-        + measure.lowest().toPlainString()
-        + " to "
-        + measure.highest().toPlainString()
-        + " in steps of "
-        + measure.step().toPlainString();
-  }
-
-  /** What helps to answer. */
-  String explanation() {
-    StringBuilder text = new StringBuilder();
-    finding.how().ifPresent(how -> text.append("  ").append(how).append('\n'));
-    finding.renew().ifPresent(renew -> text.append("  To find out: ").append(renew).append('\n'));
-    text.append("  It is asked because it can still change the answer.\n");
-    return text.toString();
   }
 
   /** What was typed: an option's number, name or label, or a reading. */

@@ -147,10 +147,4 @@ final class CheckCommand extends Verb {
                 : DecisionText.of(decision, policy.vocabulary(), known));
     return ExitCode.DONE;
   }
-
-  private ExitCode wrong(String message) {
-    console().err().println(message);
-    console().err().println("Try: tidemark check --help");
-    return ExitCode.COMMAND_LINE_WRONG;
-  }
 }

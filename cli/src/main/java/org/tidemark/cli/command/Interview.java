@@ -16,6 +16,7 @@ import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Header;
+import org.tidemark.report.QuestionText;
 
 /**
  * Asks for what can still change the answer, one finding at a time, until the answer is settled or
@@ -84,7 +85,7 @@ final class Interview {
     Finding finding = policy.vocabulary().require(need.finding());
     Answers answers = new Answers(finding);
     out.println();
-    out.print(answers.question());
+    out.print(QuestionText.of(finding));
     while (true) {
       String line = prompt();
       if (line == null || line.equals("quit")) {
@@ -106,7 +107,7 @@ final class Interview {
   private boolean take(String line, Finding finding, Answers answers) {
     switch (line) {
       case "?" -> {
-        out.print(answers.explanation());
+        out.print(QuestionText.help(finding));
         return false;
       }
       case "back" -> {

@@ -48,4 +48,12 @@ abstract class Verb implements Callable<Integer> {
     return console.refuse(
         diagnostics, json, unknown ? ExitCode.COMMAND_LINE_WRONG : ExitCode.POLICY_BROKEN);
   }
+
+  /** What is wrong with the command line, and where to look. */
+  ExitCode wrong(String message) {
+    String name = getClass().getAnnotation(Command.class).name();
+    console.err().println(message);
+    console.err().println("Try: tidemark " + name + " --help");
+    return ExitCode.COMMAND_LINE_WRONG;
+  }
 }

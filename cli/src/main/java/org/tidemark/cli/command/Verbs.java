@@ -15,6 +15,8 @@ public final class Verbs {
   private static Map<String, Function<Console, Verb>> all() {
     Map<String, Function<Console, Verb>> all = new LinkedHashMap<>();
     all.put("check", CheckCommand::new);
+    all.put("find", FindCommand::new);
+    all.put("card", CardCommand::new);
     all.put("policies", PoliciesCommand::new);
     return all;
   }

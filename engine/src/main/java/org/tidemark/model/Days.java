@@ -1,4 +1,4 @@
-package org.tidemark.report;
+package org.tidemark.model;
 
 import java.time.LocalDate;
 import java.time.Month;
@@ -7,10 +7,10 @@ import java.time.Month;
  * A day with the month as a word, so that nobody takes the month for the day. By hand, since the
  * JDK's formatter costs more start-up than the rest of an answer.
  */
-final class Days {
+public final class Days {
   private Days() {}
 
-  static String of(LocalDate day) {
+  public static String of(LocalDate day) {
     return day.getDayOfMonth() + " " + month(day.getMonth()) + " " + day.getYear();
   }
 

@@ -1,0 +1,104 @@
+package org.tidemark.cli.command;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tidemark.Tidemark;
+import org.tidemark.cli.options.PolicyOptions;
+import org.tidemark.cli.output.Console;
+import org.tidemark.cli.output.ExitCode;
+import org.tidemark.guide.Ask;
+import org.tidemark.guide.Found;
+import org.tidemark.guide.GuidanceFilter;
+import org.tidemark.guide.GuidanceSearch;
+import org.tidemark.guide.Population;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.model.Worded;
+import org.tidemark.report.HitsJson;
+import org.tidemark.report.HitsText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Searches the guidance. */
+@Command(
+    name = "find",
+    description = {
+      "Searches the guidance, with the policy's own numbers in the text.",
+      "Type it as you would ask a colleague; spelling is forgiven."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  tidemark find no aspirate",
+      "  tidemark find ph 5.5 on omeprazole --limit 3",
+      "  tidemark find how far to push it in --for newborn --explain"
+    })
+final class FindCommand extends Verb {
+  @Parameters(arity = "1..*", paramLabel = "WORDS", description = "What to look for.")
+  private List<String> words = List.of();
+
+  @Option(
+      names = "--for",
+      paramLabel = "WHOM",
+      description = "Leaves out what is not for them: adult, child or newborn.")
+  private @Nullable String whom;
+
+  @Option(
+      names = "--limit",
+      paramLabel = "N",
+      defaultValue = "5",
+      description = "How many to show at most; 5 unless told.")
+  private int limit;
+
+  @Option(names = "--explain", description = "Says why each is there.")
+  private boolean explain;
+
+  @Mixin private final PolicyOptions policies = new PolicyOptions();
+
+  @Option(names = "--json", description = "Writes JSON.")
+  private boolean json;
+
+  FindCommand(Console console) {
+    super(console);
+  }
+
+  @Override
+  ExitCode run() {
+    Optional<Population> population =
+        Optional.ofNullable(whom).flatMap(word -> Worded.find(Population.class, word));
+    if (whom != null && population.isEmpty()) {
+      return wrong(
+          "`" + whom + "` is none of: " + String.join(", ", Worded.words(Population.class)));
+    }
+    if (limit < 1) {
+      return wrong("--limit is 1 or more.");
+    }
+    GuidanceFilter filter =
+        population.map(GuidanceFilter.ALL::population).orElse(GuidanceFilter.ALL);
+    Ask ask = Ask.of(String.join(" ", words)).filter(filter).limit(limit);
+    return search(explain ? ask.explained() : ask);
+  }
+
+  private ExitCode search(Ask ask) {
+    Tidemark tidemark = policies.tidemark();
+    return policies
+        .policy(tidemark)
+        .match(policy -> search(tidemark, policy, ask), broken -> noPolicy(broken, json));
+  }
+
+  private ExitCode search(Tidemark tidemark, EffectivePolicy policy, Ask ask) {
+    return tidemark
+        .guidance(policy)
+        .match(
+            guidance -> show(guidance, ask),
+            broken -> console().refuse(broken, json, ExitCode.POLICY_BROKEN));
+  }
+
+  private ExitCode show(GuidanceSearch guidance, Ask ask) {
+    Found found = guidance.find(ask);
+    console().answer(json ? HitsJson.of(found) : HitsText.of(found));
+    return found.hits().isEmpty() ? ExitCode.NOTHING_FOUND : ExitCode.DONE;
+  }
+}

@@ -1,0 +1,24 @@
+package org.tidemark.report;
+
+import java.util.List;
+import org.tidemark.print.CardPage;
+
+/** Cards, as JSON: their names, or one that was written. */
+public final class CardsJson {
+  private CardsJson() {}
+
+  public static String list(List<String> names) {
+    return Json.object(json -> json.texts("cards", names));
+  }
+
+  public static String written(CardPage card, String file) {
+    return Json.object(
+        json -> {
+          json.text("card", card.name());
+          json.text("title", card.title());
+          json.text("code", card.code());
+          json.text("fingerprint", card.fingerprint());
+          json.text("file", file);
+        });
+  }
+}
