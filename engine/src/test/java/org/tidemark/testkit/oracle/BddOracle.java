@@ -1,0 +1,56 @@
+package org.tidemark.testkit.oracle;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Outcome;
+
+/**
+ * Decides two claims about one question with decision diagrams: that no case is left without a
+ * rule, and that no answer is looser than the floor's.
+ */
+final class BddOracle {
+  private final BddLogic logic;
+  private final int possible;
+  private final Told<Integer> told;
+  private final Optional<Told<Integer>> below;
+
+  BddOracle(EffectivePolicy policy, Optional<EffectivePolicy> floor, EffectiveQuestion question) {
+    List<Spoken> mine = Spoken.of(policy, question);
+    Set<String> names = new LinkedHashSet<>();
+    Set<String> mentioned = mentions(policy, mine);
+    Optional<List<Spoken>> others =
+        floor.flatMap(f -> f.question(question.name()).map(q -> Spoken.of(f, q)));
+    others.ifPresent(o -> mentioned.addAll(mentions(floor.orElseThrow(), o)));
+    policy.vocabulary().names().stream().filter(mentioned::contains).forEach(names::add);
+    this.logic = new BddLogic(policy.vocabulary(), names);
+    this.possible = logic.all(List.of(logic.domains(), Told.laws(logic, policy, names)));
+    this.told = new Told<>(logic, policy, mine);
+    this.below = others.map(o -> new Told<>(logic, floor.orElseThrow(), o));
+  }
+
+  private static Set<String> mentions(EffectivePolicy policy, List<Spoken> rules) {
+    return Mentions.of(policy, rules.stream().map(Spoken::given));
+  }
+
+  private boolean never(List<Integer> formulas) {
+    return !logic.canBe(logic.all(List.of(possible, logic.all(formulas))));
+  }
+
+  boolean noGap() {
+    return never(List.of(told.silent()));
+  }
+
+  /** What the floor leaves to the hospital is no answer of its own. */
+  Optional<Boolean> neverLooserThanFloor() {
+    return below.map(
+        all -> {
+          Told<Integer> floor = all.only(r -> !r.silence());
+          return never(List.of(told.is(Outcome.PROCEED), logic.not(floor.is(Outcome.PROCEED))))
+              && never(List.of(floor.is(Outcome.ESCALATE), logic.not(told.is(Outcome.ESCALATE))));
+        });
+  }
+}
