@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.tidemark.model.Care;
 import org.tidemark.model.Contact;
 import org.tidemark.model.Fallback;
@@ -38,22 +39,25 @@ final class CareStack {
   void add(Policy layer) {
     Care care = layer.care();
     care.lapses()
-        .forEach(l -> isNew(lapses.putIfAbsent(l.name(), l), l.name(), "lapse", l.place()));
-    care.trays().forEach(t -> isNew(trays.putIfAbsent(t.name(), t), t.name(), "tray", t.place()));
+        .forEach(
+            l -> isNew(l, lapses.putIfAbsent(l.name(), l), Lapse::place, "lapse `" + l.name()));
+    care.trays()
+        .forEach(t -> isNew(t, trays.putIfAbsent(t.name(), t), Tray::place, "tray `" + t.name()));
     care.fallbacks().forEach(f -> fallbacks.merge(f.name(), f, this::onTop));
     care.contacts().forEach(c -> contacts.put(c.name(), c));
     care.records().forEach(r -> records.merge(r.name(), r, CareStack::longer));
     calls.putAll(care.calls());
   }
 
-  private void isNew(
-      @org.jspecify.annotations.Nullable Object below, String name, String what, Place place) {
+  private <T> void isNew(
+      T above, @org.jspecify.annotations.Nullable T below, Function<T, Place> place, String what) {
     if (below != null) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.ALREADY_DEFINED,
-                  place.span(),
-                  "the " + what + " `" + name + "` is already defined by a layer below")
+                  place.apply(above).span(),
+                  "the " + what + "` is already defined by a layer below")
+              .and(place.apply(below).span(), "it is defined here")
               .help("give yours another name"));
     }
   }

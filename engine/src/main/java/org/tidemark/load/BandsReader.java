@@ -1,5 +1,6 @@
 package org.tidemark.load;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tidemark.model.Band;
@@ -19,6 +20,7 @@ final class BandsReader {
   private final Citations citations;
   private final Problems problems;
   private final Names names;
+  private final List<Related> related = new ArrayList<>();
 
   BandsReader(Known known, Citations citations, Problems problems) {
     this.known = known;
@@ -30,7 +32,7 @@ final class BandsReader {
   List<NamedBand> read(Fields policy) {
     List<NamedBand> bands = policy.named("bands", this::band);
     bands.forEach(known::learn);
-    bands.forEach(this::relationIsKnown);
+    related.forEach(this::relationIsKnown);
     return bands;
   }
 
@@ -46,7 +48,7 @@ final class BandsReader {
     } else {
       notAMeasure(of);
     }
-    Optional<NamedBand.Relation> relation = relation(fields);
+    Optional<NamedBand.Relation> relation = relation(fields, of.value());
     Optional<String> notStated = fields.optionalText("not-stated").map(Located::value);
     List<String> sources = citations.read(fields, "source");
     Bounds.KEYS.forEach(fields::has);
@@ -75,28 +77,32 @@ final class BandsReader {
             .help(Fields.suggest(of.value(), measures)));
   }
 
-  private Optional<NamedBand.Relation> relation(Fields fields) {
-    Optional<NamedBand.Relation> inside =
-        fields
-            .optionalText("inside")
-            .map(t -> new NamedBand.Relation(NamedBand.Kind.INSIDE, t.value()));
+  /** A band that another one names, to be looked up when all of them are known. */
+  private record Related(String of, Located<String> other) {}
+
+  private Optional<NamedBand.Relation> relation(Fields fields, String of) {
+    Optional<NamedBand.Relation> inside = relation(fields, of, "inside", NamedBand.Kind.INSIDE);
     Optional<NamedBand.Relation> straddles =
-        fields
-            .optionalText("straddles")
-            .map(t -> new NamedBand.Relation(NamedBand.Kind.STRADDLES, t.value()));
+        relation(fields, of, "straddles", NamedBand.Kind.STRADDLES);
     return inside.or(() -> straddles);
   }
 
-  private void relationIsKnown(NamedBand band) {
-    band.relation()
-        .filter(r -> !known.bandOf(r.other(), band.of()))
-        .ifPresent(
-            r ->
-                problems.add(
-                    Diagnostic.error(
-                            DiagnosticCode.UNKNOWN_BAND,
-                            band.place().span(),
-                            "no band of `" + band.of() + "` is called `" + r.other() + "`")
-                        .help(Fields.suggest(r.other(), known.bandsOf(band.of())))));
+  private Optional<NamedBand.Relation> relation(
+      Fields fields, String of, String key, NamedBand.Kind kind) {
+    Optional<Located<String>> other = fields.optionalText(key);
+    other.ifPresent(o -> related.add(new Related(of, o)));
+    return other.map(o -> new NamedBand.Relation(kind, o.value()));
+  }
+
+  private void relationIsKnown(Related related) {
+    String other = related.other().value();
+    if (!known.bandOf(other, related.of())) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.UNKNOWN_BAND,
+                  related.other().span(),
+                  "no band of `" + related.of() + "` is called `" + other + "`")
+              .help(Fields.suggest(other, known.bandsOf(related.of()))));
+    }
   }
 }

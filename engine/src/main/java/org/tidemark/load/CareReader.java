@@ -18,6 +18,7 @@ import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
 import org.tidemark.yaml.YamlList;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
@@ -87,14 +88,12 @@ final class CareReader {
 
   private List<Contact> contacts(Fields policy) {
     Names names = new Names("contact", problems);
-    List<Contact> contacts = policy.named("contacts", e -> contact(e, names));
+    List<Located<String>> otherwise = new ArrayList<>();
+    List<Contact> contacts = policy.named("contacts", e -> contact(e, names, otherwise));
     contacts.forEach(c -> known.learnContact(c.name()));
-    for (Contact contact : contacts) {
-      contact
-          .otherwise()
-          .filter(o -> !known.contacts().contains(o))
-          .ifPresent(o -> unknownContact(contact.place(), o));
-    }
+    otherwise.stream()
+        .filter(o -> !known.contacts().contains(o.value()))
+        .forEach(o -> unknownContact(o.place(), o.value()));
     return contacts;
   }
 
@@ -105,15 +104,17 @@ final class CareReader {
             .help(Fields.suggest(name, known.contacts())));
   }
 
-  private Contact contact(YamlMap.Entry entry, Names names) {
+  private Contact contact(YamlMap.Entry entry, Names names, List<Located<String>> otherwise) {
     names.give(entry.key().text(), entry.key().span());
     Fields fields = Fields.of(entry.value(), "the contact `" + entry.key().text() + "`", problems);
+    Optional<Located<String>> next = fields.optionalText("else");
+    next.ifPresent(otherwise::add);
     Contact contact =
         new Contact(
             entry.key().text(),
             fields.text("who").value(),
             fields.text("when").value(),
-            fields.optionalText("else").map(Located::value),
+            next.map(Located::value),
             Place.at(entry.key().span()));
     fields.done();
     return contact;
@@ -147,9 +148,9 @@ final class CareReader {
             .<Condition>map(n -> new ConditionReader(known, problems).given(n))
             .orElseGet(() -> new Condition.AllOf(List.of()));
     boolean inOrder = fields.optionalText("in-order").map(t -> inOrder(t, fields)).orElse(false);
-    List<Step> steps = fields.list("steps", this::step);
-    List<Fallback.BarredStep> barred = fields.list("barred-steps", this::barredStep);
-    noStepIsBarred(steps, barred, fields);
+    Map<String, Span> taken = new LinkedHashMap<>();
+    List<Step> steps = fields.list("steps", n -> step(n, taken));
+    List<Fallback.BarredStep> barred = fields.list("barred-steps", n -> barredStep(n, taken));
     Optional<Located<String>> contact =
         fields.optionalText("contact").filter(c -> !c.value().equals("not-stated"));
     contact
@@ -166,7 +167,7 @@ final class CareReader {
             wording.list(fields, "then"),
             contact.map(Located::value),
             backings.read(fields),
-            Place.at(fields.span()));
+            Place.at(policy.key(key)));
     fields.done();
     return Optional.of(fallback);
   }
@@ -178,27 +179,28 @@ final class CareReader {
     return text.value().equals("yes");
   }
 
-  private Step step(YamlNode node) {
+  private Step step(YamlNode node, Map<String, Span> taken) {
     Fields fields = Fields.of(node, "a step", problems);
     List<Step.Alternative> alternatives =
         fields.has("either")
-            ? fields.list("either", this::alternative)
-            : List.of(stepItself(fields));
+            ? fields.list("either", n -> alternative(n, taken))
+            : List.of(stepItself(fields, taken));
     Step step = new Step(alternatives, backings.read(fields));
     fields.done();
     return step;
   }
 
-  private Step.Alternative alternative(YamlNode node) {
+  private Step.Alternative alternative(YamlNode node, Map<String, Span> taken) {
     Fields fields = Fields.of(node, "a step", problems);
-    Step.Alternative alternative = stepItself(fields);
+    Step.Alternative alternative = stepItself(fields, taken);
     fields.done();
     return alternative;
   }
 
   /** A step says what to do, unless a layer below has said it already. */
-  private Step.Alternative stepItself(Fields fields) {
+  private Step.Alternative stepItself(Fields fields, Map<String, Span> taken) {
     Located<String> name = fields.text("step");
+    taken.putIfAbsent(name.value(), name.span());
     Optional<String> says = wording.optional(fields, "do").or(() -> known.stepSays(name.value()));
     if (says.isEmpty()) {
       problems.add(
@@ -211,28 +213,25 @@ final class CareReader {
     return new Step.Alternative(name.value(), says.orElse(""));
   }
 
-  private Fallback.BarredStep barredStep(YamlNode node) {
+  private Fallback.BarredStep barredStep(YamlNode node, Map<String, Span> taken) {
     Fields fields = Fields.of(node, "a barred step", problems);
+    Located<String> name = fields.text("step");
     Fallback.BarredStep step =
         new Fallback.BarredStep(
-            fields.text("step").value(), wording.required(fields, "never"), backings.read(fields));
+            name.value(), wording.required(fields, "never"), backings.read(fields));
     fields.done();
+    Optional.ofNullable(taken.get(name.value())).ifPresent(at -> takenAndBarred(name, at));
     return step;
   }
 
-  private void noStepIsBarred(List<Step> steps, List<Fallback.BarredStep> barred, Fields fields) {
-    List<String> never = barred.stream().map(Fallback.BarredStep::name).toList();
-    steps.stream()
-        .flatMap(s -> s.alternatives().stream())
-        .filter(a -> never.contains(a.name()))
-        .forEach(
-            a ->
-                problems.add(
-                    Diagnostic.error(
-                            DiagnosticCode.CANNOT_HOLD,
-                            fields.span(),
-                            "`" + a.name() + "` is a step and a barred step")
-                        .help("delete it from one of the two lists")));
+  private void takenAndBarred(Located<String> name, Span step) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.CANNOT_HOLD,
+                name.span(),
+                "`" + name.value() + "` is a step and a barred step")
+            .and(step, "it is a step here")
+            .help("delete it from one of the two lists"));
   }
 
   private Tray tray(YamlNode node, Names names) {

@@ -42,6 +42,7 @@ final class ConditionReader {
 
   Condition given(YamlNode node) {
     List<Condition> parts = new ArrayList<>();
+    notEmpty(node);
     for (YamlMap.Entry entry : Fields.of(node, "`given`", problems).entries()) {
       if (entry.key().text().equals(ANY_OF)) {
         parts.add(anyOf(entry));
@@ -50,6 +51,16 @@ final class ConditionReader {
       }
     }
     return new Condition.AllOf(parts);
+  }
+
+  /** A condition without a part would hold for everybody. */
+  private void notEmpty(YamlNode node) {
+    if (node instanceof YamlMap map && map.entries().isEmpty()) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.EMPTY_VALUE, node.span(), "a condition with nothing in it")
+              .help("write the findings that it needs, such as {breathing: new}"));
+    }
   }
 
   private Condition anyOf(YamlMap.Entry entry) {
@@ -63,7 +74,9 @@ final class ConditionReader {
           Diagnostic.error(
                   DiagnosticCode.WRONG_SHAPE,
                   node.span(),
-                  what + " needs a list of alternatives, and this is " + node.kind())
+                  what
+                      + " needs a list of alternatives, and this is "
+                      + (node instanceof YamlList ? "an empty list" : node.kind()))
               .help(
                   "write each alternative in braces, such as [{breathing: new}, {oxygen: falling}]"));
       return List.of();
@@ -73,6 +86,7 @@ final class ConditionReader {
 
   private Condition alternative(YamlNode node) {
     List<Condition> parts = new ArrayList<>();
+    notEmpty(node);
     for (YamlMap.Entry entry : Fields.of(node, "an alternative", problems).entries()) {
       if (entry.key().text().equals(ANY_OF)) {
         problems.add(
@@ -123,6 +137,9 @@ final class ConditionReader {
       return comparison(finding, map);
     }
     if (node instanceof YamlList list) {
+      if (list.items().isEmpty()) {
+        problems.add(Fields.emptyList(list, finding.name()));
+      }
       return options(finding, list.items());
     }
     YamlText text = (YamlText) node;
@@ -137,7 +154,7 @@ final class ConditionReader {
       return Optional.of(new Condition.InNamedBand(finding.name(), typed));
     }
     Located<String> located = Located.of(typed, text.span());
-    if (Scalars.looksLikeNumber(typed)) {
+    if (Scalars.looksLikeNumber(typed) || isSignedLimit(typed)) {
       Domain.Measure measure = (Domain.Measure) finding.domain();
       return Measures.reading(located, finding, measure, problems)
           .map(n -> new Condition.InBand(finding.name(), Band.exactly(new Limit.Fixed(n))));
@@ -154,6 +171,12 @@ final class ConditionReader {
                     ? "write a limit in words, such as {at-most: 5.5}"
                     : Fields.suggest(typed, may)));
     return Optional.empty();
+  }
+
+  /** A number with signs or words round it, which is helped as a number and not as a name. */
+  private static boolean isSignedLimit(String typed) {
+    return typed.chars().anyMatch(Character::isDigit)
+        && typed.chars().anyMatch(c -> !Character.isLetterOrDigit(c) && c != '-' && c != '_');
   }
 
   private Optional<Condition> options(Finding finding, List<YamlNode> nodes) {

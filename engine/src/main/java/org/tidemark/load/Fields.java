@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.tidemark.model.Worded;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
@@ -83,6 +84,11 @@ public final class Fields {
   public boolean has(String key) {
     asked.add(key);
     return map.entry(key).isPresent();
+  }
+
+  /** Where the name of a field stands; the place of them all when it is not there. */
+  Span key(String key) {
+    return map.entry(key).map(e -> e.key().span()).orElseGet(map::span);
   }
 
   /**
@@ -167,6 +173,20 @@ public final class Fields {
     return List.copyOf(all);
   }
 
+  /** The texts of an entry that must have one or more: an empty list would say nothing at all. */
+  List<Located<String>> some(YamlMap.Entry entry) {
+    if (entry.value() instanceof YamlList list && list.items().isEmpty()) {
+      problems.add(emptyList(list, entry.key().text()));
+    }
+    return texts(entry.value(), "`" + entry.key().text() + "`");
+  }
+
+  static Diagnostic emptyList(YamlList list, String name) {
+    return Diagnostic.error(
+            DiagnosticCode.EMPTY_VALUE, list.span(), "the list for `" + name + "` is empty")
+        .help("write what it may be, or delete `" + name + "`");
+  }
+
   /** A list of anything, each item read by the same reader. */
   public <T> List<T> list(String key, Function<YamlNode, T> reader) {
     Optional<YamlNode> node = optional(key);
@@ -183,6 +203,15 @@ public final class Fields {
                 "`" + key + "` needs a list, and this is " + node.get().kind())
             .help("begin each item with a dash and a space"));
     return List.of();
+  }
+
+  /** The names of named things, before any of them is read. */
+  List<String> names(String key) {
+    asked.add(key);
+    return map.entry(key).map(YamlMap.Entry::value).stream()
+        .flatMap(v -> v instanceof YamlMap named ? named.entries().stream() : Stream.empty())
+        .map(e -> e.key().text())
+        .toList();
   }
 
   /** Named things, each read with its name. */

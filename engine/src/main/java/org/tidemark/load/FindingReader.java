@@ -144,6 +144,7 @@ final class FindingReader {
           Diagnostic.error(
                   DiagnosticCode.WRONG_SHAPE, entry.key().span(), "a measure needs its range")
               .help("write range: [lowest, highest]"));
+      List.of("unit", "step", "in-place-of-a-number").forEach(fields::has);
       return new Domain.Choice(YES_NO);
     }
     String unit = fields.text("unit").value();
@@ -275,7 +276,7 @@ final class FindingReader {
       return Optional.empty();
     }
     Set<String> options = new LinkedHashSet<>();
-    for (Located<String> text : fields.texts(e.value(), "`applies`")) {
+    for (Located<String> text : fields.some(e)) {
       if (parent.domain().option(text.value()).isEmpty()) {
         problems.add(cannotBe(parent, text));
       }

@@ -87,7 +87,7 @@ public final class FindingsLoader {
 
   Findings read(YamlNode node) {
     Map<String, Findings.Entry> entries = new LinkedHashMap<>();
-    for (YamlMap.Entry entry : Fields.of(node, "the findings", problems).entries()) {
+    for (YamlMap.Entry entry : Fields.of(node, "a file of findings", problems).entries()) {
       finding(entry)
           .flatMap(f -> seen(f, entry.value()))
           .ifPresent(
@@ -146,6 +146,9 @@ public final class FindingsLoader {
     Set<String> options = new LinkedHashSet<>();
     for (YamlNode item : list.items()) {
       Optional<Seen> one = item instanceof YamlText ? seen(finding, item) : Optional.empty();
+      if (item instanceof YamlText && one.isEmpty()) {
+        return Optional.empty();
+      }
       if (one.isEmpty() || one.get().from().isPresent()) {
         problems.add(
             Diagnostic.error(

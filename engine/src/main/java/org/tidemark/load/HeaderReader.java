@@ -19,6 +19,7 @@ import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
 
@@ -47,7 +48,7 @@ final class HeaderReader {
     Optional<Located<String>> reviewText =
         fields.optionalText("review-by").filter(t -> !t.value().equals("not-stated"));
     Optional<LocalDate> review = reviewText.flatMap(t -> Scalars.date(t, problems));
-    inOrder(approval, review, reviewText);
+    inOrder(approval, review, reviewText, fields.key("approved"));
     Scope scope = new Scope(covers(fields), fields.list("not-for", this::exclusion));
     Optional<String> buildsOn =
         fields.optionalText("builds-on").map(Located::value).filter(v -> !v.equals("nothing"));
@@ -132,7 +133,8 @@ final class HeaderReader {
   private void inOrder(
       Optional<Header.Approval> approval,
       Optional<LocalDate> review,
-      Optional<Located<String>> at) {
+      Optional<Located<String>> at,
+      Span approved) {
     if (approval.isPresent()
         && review.isPresent()
         && at.isPresent()
@@ -142,6 +144,7 @@ final class HeaderReader {
                   DiagnosticCode.DATES_OUT_OF_ORDER,
                   at.get().span(),
                   "the review date is not after the approval on " + approval.get().on())
+              .and(approved, "the approval stands here")
               .help("correct one of the two dates"));
     }
   }
@@ -157,7 +160,7 @@ final class HeaderReader {
         fields.optionalText("see").map(Located::value).filter(v -> !v.equals("not-stated"));
     List<String> sources = citations.read(fields, "source");
     List<Condition.Options> tests = scopeTests(fields, NOT_SCOPE);
-    if (tests.size() != 1) {
+    if (node instanceof YamlMap map && named(map) != 1) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.WRONG_SHAPE, node.span(), "an exclusion names one finding")
@@ -165,6 +168,10 @@ final class HeaderReader {
     }
     return new Scope.Exclusion(
         tests.isEmpty() ? new Condition.Options("", Set.of()) : tests.get(0), see, sources);
+  }
+
+  private static long named(YamlMap exclusion) {
+    return exclusion.entries().stream().filter(e -> !NOT_SCOPE.contains(e.key().text())).count();
   }
 
   private List<Condition.Options> scopeTests(Fields fields, Set<String> others) {
@@ -190,7 +197,7 @@ final class HeaderReader {
     }
     List<String> may = finding.get().domain().options().stream().map(Option::name).toList();
     Set<String> options = new LinkedHashSet<>();
-    for (Located<String> text : fields.texts(entry.value(), "`" + entry.key().text() + "`")) {
+    for (Located<String> text : fields.some(entry)) {
       if (!may.contains(text.value())) {
         problems.add(
             Diagnostic.error(

@@ -59,7 +59,7 @@ final class Known {
   }
 
   void learn(String question, Rule rule) {
-    rules.computeIfAbsent(question, q -> new HashMap<>()).put(rule.name(), rule.effect());
+    rules.computeIfAbsent(question, q -> new HashMap<>()).putIfAbsent(rule.name(), rule.effect());
   }
 
   Vocabulary vocabulary() {

@@ -32,7 +32,7 @@ final class Names {
           Diagnostic.error(
                   DiagnosticCode.BAD_NAME,
                   at,
-                  Typed.shown(name) + " cannot name a " + what + Typed.oddCharacter(name))
+                  Typed.shown(name) + " cannot name " + article() + what + Typed.oddCharacter(name))
               .help(
                   "a name has small letters a to z, digits and single hyphens, and begins with a letter"));
     }
@@ -46,5 +46,9 @@ final class Names {
               .and(first, "it stands here first")
               .help("give one of them another name, or delete it"));
     }
+  }
+
+  private String article() {
+    return "aeiou".indexOf(what.charAt(0)) < 0 ? "a " : "an ";
   }
 }

@@ -48,12 +48,14 @@ final class RuleReader {
    * @param rule the rule
    * @param which the rules that it sets aside
    * @param contact whom it calls
+   * @param winsOver the rules whose orders it overrules
    * @param name its name and place
    */
   record Unchecked(
       Rule rule,
       List<Located<String>> which,
       List<Located<String>> contact,
+      List<Located<String>> winsOver,
       Located<String> name) {}
 
   Unchecked read(YamlNode node) {
@@ -68,6 +70,7 @@ final class RuleReader {
             .<Condition>map(n -> new ConditionReader(known, problems).given(n))
             .orElseGet(() -> new Condition.AllOf(List.of()));
     List<Located<String>> which = fields.texts("which");
+    List<Located<String>> winsOver = fields.texts("wins-over");
     List<Located<String>> contact =
         fields.optionalText("contact").filter(c -> !c.value().equals("not-stated")).stream()
             .toList();
@@ -88,11 +91,11 @@ final class RuleReader {
             fields.word("tube", TubeOrder.class),
             fields.word("running", Running.class),
             contact.stream().findFirst().map(Located::value),
-            values(fields.texts("wins-over")),
+            values(winsOver),
             backings.read(fields),
             Place.at(name.span()));
     fields.done();
-    return new Unchecked(rule, which, contact, name);
+    return new Unchecked(rule, which, contact, winsOver, name);
   }
 
   private static Set<String> values(List<Located<String>> texts) {
@@ -112,7 +115,10 @@ final class RuleReader {
                   setAside
                       ? "a set-aside rule names the allow rules that it sets aside"
                       : "only a set-aside rule has `which`")
-              .help("write which: [name-of-an-allow-rule]"));
+              .help(
+                  setAside
+                      ? "write which: [name-of-an-allow-rule]"
+                      : "delete `which`, or write effect: set-aside"));
     }
     unchecked.which().stream()
         .filter(w -> rules.get(w.value()) != Effect.ALLOW)
@@ -120,6 +126,18 @@ final class RuleReader {
     unchecked.contact().stream()
         .filter(c -> !known.contacts().contains(c.value()))
         .forEach(this::unknownContact);
+    unchecked.winsOver().stream()
+        .filter(w -> !rules.containsKey(w.value()))
+        .forEach(w -> unknownRule(w, rules, question));
+  }
+
+  private void unknownRule(Located<String> name, Map<String, Effect> rules, String question) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_RULE,
+                name.span(),
+                "no rule of the question `" + question + "` is called `" + name.value() + "`")
+            .help(Fields.suggest(name.value(), rules.keySet().stream().sorted().toList())));
   }
 
   private void notAnAllowRule(Located<String> name, Map<String, Effect> rules, String question) {

@@ -1,6 +1,7 @@
 package org.tidemark.load;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Rule;
 import org.tidemark.model.Term;
@@ -8,7 +9,9 @@ import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
+import org.tidemark.yaml.YamlList;
 import org.tidemark.yaml.YamlMap;
+import org.tidemark.yaml.YamlNode;
 
 /** Reads the terms: yes-or-no findings that the policy makes out of others, one level deep. */
 final class TermsReader {
@@ -25,9 +28,9 @@ final class TermsReader {
   }
 
   List<Term> read(Fields policy) {
-    List<Term> terms = policy.named("terms", this::term);
-    terms.forEach(t -> known.learnTerm(t.name()));
-    return terms;
+    // All names first: a term made of a later one is told so, and not that the name is unknown.
+    policy.names("terms").forEach(known::learnTerm);
+    return policy.named("terms", this::term);
   }
 
   private Term term(YamlMap.Entry entry) {
@@ -39,9 +42,9 @@ final class TermsReader {
     List<Condition> alternatives =
         fields
             .required("any-of")
+            .map(n -> oneLevel(n, name))
             .map(n -> conditions.alternatives(n, "`any-of`"))
             .orElse(List.of());
-    alternatives.forEach(a -> oneLevel(a, entry));
     Rule.Backing backing = backings.read(fields);
     fields.done();
     return new Term(
@@ -60,16 +63,23 @@ final class TermsReader {
     }
   }
 
-  private void oneLevel(Condition alternative, YamlMap.Entry entry) {
-    boolean nested =
-        alternative instanceof Condition.AllOf all
-            && all.parts().stream().anyMatch(p -> p instanceof Condition.TermIs);
-    if (nested) {
+  private YamlNode oneLevel(YamlNode alternatives, String term) {
+    if (alternatives instanceof YamlList list) {
+      list.items().stream()
+          .flatMap(i -> i instanceof YamlMap map ? map.entries().stream() : Stream.empty())
+          .filter(e -> known.isTerm(e.key().text()))
+          .forEach(e -> nested(e, term));
+    }
+    return alternatives;
+  }
+
+  private void nested(YamlMap.Entry part, String term) {
+    if (known.vocabulary().finding(part.key().text()).isEmpty()) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.WRONG_SHAPE,
-                  entry.key().span(),
-                  "the term `" + entry.key().text() + "` is made of another term")
+                  part.key().span(),
+                  "the term `" + term + "` is made of another term")
               .help("terms lie one level deep: write the findings themselves"));
     }
   }

@@ -48,7 +48,13 @@ final class Wording {
             Diagnostic.error(
                     DiagnosticCode.UNKNOWN_VALUE,
                     text.span(),
-                    "no value is called `" + name + "`, so {" + name + "} cannot be filled in")
+                    name.isBlank()
+                        ? "the braces {" + name + "} hold no name"
+                        : "no value is called `"
+                            + name
+                            + "`, so {"
+                            + name
+                            + "} cannot be filled in")
                 .help(Fields.suggest(name, known.valueNames())));
       }
     }

@@ -28,6 +28,7 @@ final class Reading {
   private final Characters characters;
   private final StringBuilder clean;
   private final Recovery recovery;
+  private int lastSlipped = -1;
 
   private Reading(SourceText source, YamlLimits limits) {
     this.source = source;
@@ -78,10 +79,20 @@ final class Reading {
   private boolean mended(Stumble stumble) {
     int offset = stumble.blame().start();
     Line line = Line.of(source, clean, source.lineAt(offset));
-    if (!recovery.lines().contains(source.lineAt(offset))) {
-      problems.add(SyntaxHelp.explain(stumble, line));
+    int number = source.lineAt(offset);
+    if (!recovery.lines().contains(number)) {
+      add(SyntaxHelp.explain(stumble, line), number);
     }
     return recovery.mend(offset);
+  }
+
+  /** A whole block that has slipped is one mistake, and is said once, where it begins. */
+  private void add(Diagnostic said, int number) {
+    boolean slipped = said.message().equals(SyntaxHelp.SLIPPED);
+    if (!slipped || number - 1 != lastSlipped) {
+      problems.add(said);
+    }
+    lastSlipped = slipped ? number : -1;
   }
 
   /** A space that is not an ordinary one is right in running text, and nowhere else. */

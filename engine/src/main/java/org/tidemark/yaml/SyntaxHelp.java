@@ -11,6 +11,8 @@ import org.tidemark.source.Typed;
 
 /** Says in an author's words what the parser stumbled over, and what to write instead. */
 final class SyntaxHelp {
+  static final String SLIPPED = "this line does not line up with the lines above it";
+
   private static final int LONGEST_COPY = 120;
 
   private static final Pattern GLUED = Pattern.compile("[ ]*(?:-[ ]+)*([a-z][a-z0-9-]*):(\\S.*)");
@@ -27,10 +29,7 @@ final class SyntaxHelp {
               "cannot start any token",
               "a value cannot begin with this character",
               "put the whole value in double quotes"),
-          new Hint(
-              "expected <block end>",
-              "this line does not line up with the lines above it",
-              "check the spaces at its start"),
+          new Hint("expected <block end>", SLIPPED, "check the spaces at its start"),
           new Hint(
               "could not find expected ':'",
               "this line has no colon, or is not lined up with the field it belongs to",
@@ -78,7 +77,7 @@ final class SyntaxHelp {
       return noSpace(at, glued.group(1), glued.group(2));
     }
     return stumble.problem().contains("mapping values are not allowed")
-        ? error(blame, "this line does not line up with the lines above it")
+        ? error(blame, SLIPPED)
             .help("check the spaces at its start; what belongs together begins in one column")
         : ofProblem(stumble, blame, "");
   }

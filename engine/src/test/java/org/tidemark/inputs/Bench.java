@@ -5,10 +5,13 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.Layering;
 import org.tidemark.load.BibliographyLoader;
 import org.tidemark.load.FindingsLoader;
 import org.tidemark.load.PolicyLoader;
@@ -27,11 +30,17 @@ import org.tidemark.yaml.YamlNode;
 import org.tidemark.yaml.YamlReader;
 import org.tidemark.yaml.YamlText;
 
-/** Reads the cases: with a small vocabulary, a small bibliography and one good policy at hand. */
+/**
+ * Reads the cases: with a small vocabulary, a small bibliography, a floor and good policies at
+ * hand.
+ */
 final class Bench {
   private static final YamlReader READER = new YamlReader();
   static final Vocabulary VOCABULARY = good("vocabulary.yaml", VocabularyLoader::load).vocabulary();
   static final Bibliography BIBLIOGRAPHY = good("bibliography.yaml", BibliographyLoader::load);
+
+  static final Policy FLOOR =
+      good("floor.yaml", r -> new PolicyLoader(VOCABULARY, BIBLIOGRAPHY).load(r, List.of()));
 
   private Bench() {}
 
@@ -100,6 +109,8 @@ final class Bench {
     return switch (as) {
       case "yaml" -> READER.read(source, root -> Loaded.good(shown(root)));
       case "policy" -> said(policy(source));
+      case "alone", "floor" -> said(layered(source, List.of()));
+      case "layer" -> said(layered(source, List.of(FLOOR)));
       case "findings", "json" ->
           said(READER.read(source, root -> FindingsLoader.load(root, VOCABULARY)));
       case "vocabulary" -> said(READER.read(source, VocabularyLoader::load));
@@ -111,6 +122,19 @@ final class Bench {
   static Loaded<Policy> policy(SourceText source) {
     return READER.read(
         source, root -> new PolicyLoader(VOCABULARY, BIBLIOGRAPHY).load(root, List.of()));
+  }
+
+  /** A policy on those below it, with the checks of the whole. */
+  private static Loaded<EffectivePolicy> layered(SourceText source, List<Policy> below) {
+    Loaded<Policy> read =
+        READER.read(source, root -> new PolicyLoader(VOCABULARY, BIBLIOGRAPHY).load(root, below));
+    return read.match(
+        top -> {
+          List<Policy> layers = new ArrayList<>(below);
+          layers.add(top);
+          return Layering.combine(VOCABULARY, layers);
+        },
+        Loaded::broken);
   }
 
   private static <T> Loaded<String> said(Loaded<T> loaded) {

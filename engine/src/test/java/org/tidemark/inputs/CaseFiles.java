@@ -6,7 +6,20 @@ import org.tidemark.testkit.InputCase;
 /** The case files beside the tests. */
 final class CaseFiles {
   static final List<String> NAMES =
-      List.of("words.txt", "numbers.txt", "quotes.txt", "characters.txt", "structure.txt");
+      List.of(
+          "words.txt",
+          "numbers.txt",
+          "quotes.txt",
+          "characters.txt",
+          "structure.txt",
+          "fields.txt",
+          "names.txt",
+          "limits.txt",
+          "rules.txt",
+          "vocabularies.txt",
+          "findings.txt",
+          "layers.txt",
+          "wholes.txt");
 
   private CaseFiles() {}
 

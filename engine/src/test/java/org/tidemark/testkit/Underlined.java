@@ -20,7 +20,8 @@ import org.tidemark.source.Span;
  *   also 1:3 «max»
  * </pre>
  *
- * and {@code nothing} for none at all.
+ * and {@code nothing} for none at all. A place in another text has the name of that text before its
+ * line: {@code also floor.yaml 12:3 «max»}.
  *
  * @param first the severity, the code, the place and the underlined text
  * @param says a part of the message
@@ -50,7 +51,7 @@ public record Underlined(String first, String says, String help, List<String> al
       } else if (line.startsWith("  help: ")) {
         help = line.substring(8);
       } else if (line.startsWith("  also ")) {
-        also.add(shifted(line.strip(), firstLine));
+        also.add(inAnotherText(line) ? line.strip() : shifted(line.strip(), firstLine));
       } else if (!line.isBlank()) {
         if (!first.isEmpty() && !first.equals("nothing")) {
           all.add(new Underlined(shifted(first, firstLine), says, help, also));
@@ -62,6 +63,10 @@ public record Underlined(String first, String says, String help, List<String> al
       }
     }
     return all;
+  }
+
+  private static boolean inAnotherText(String line) {
+    return !line.matches("  also -?[0-9].*");
   }
 
   private static String shifted(String line, int firstLine) {
@@ -94,7 +99,11 @@ public record Underlined(String first, String says, String help, List<String> al
   }
 
   private static List<String> related(Diagnostic d) {
-    return d.related().stream().map(r -> "also " + place(r.at())).toList();
+    return d.related().stream().map(r -> "also " + name(r.at(), d.at()) + place(r.at())).toList();
+  }
+
+  private static String name(Span there, Span here) {
+    return there.source().equals(here.source()) ? "" : there.source().name() + " ";
   }
 
   /** A diagnostic in full, in the same form. */
