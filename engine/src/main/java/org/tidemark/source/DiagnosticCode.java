@@ -40,11 +40,10 @@ public enum DiagnosticCode {
   WRONG_UNIT("The unit is not the unit of the measure."),
   REVERSED("The lower end lies above the upper end."),
   // references
-  UNKNOWN_FINDING("The finding is not in the vocabulary."),
+  UNKNOWN_FINDING("No finding or term has this name."),
   UNKNOWN_OPTION("The option is not one of the finding's."),
   UNKNOWN_VALUE("No value has this name."),
   UNKNOWN_BAND("No band of the finding has this name."),
-  UNKNOWN_TERM("No term has this name."),
   UNKNOWN_RULE("No rule has this name."),
   UNKNOWN_CONTACT("No contact has this name."),
   UNKNOWN_CITATION("The bibliography has no such entry."),

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -100,7 +101,10 @@ final class Bench {
 
   static Loaded<String> read(InputCase c) {
     String as = c.setting("as", c.parts().containsKey("text") ? "yaml" : "policy");
-    String name = c.setting("file", as.equals("json") ? "findings.json" : as + ".yaml");
+    if (!c.setting("file", "").isEmpty()) {
+      return READER.read(Path.of(c.setting("file", "")), root -> Loaded.good(shown(root)));
+    }
+    String name = as.equals("json") ? "findings.json" : as + ".yaml";
     byte[] bytes = text(c).getBytes(Charset.forName(c.setting("encoding", "UTF-8")));
     return SourceText.decode(name, bytes).match(s -> read(as, s), Loaded::broken);
   }
