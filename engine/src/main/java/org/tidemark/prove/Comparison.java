@@ -1,0 +1,127 @@
+package org.tidemark.prove;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.tidemark.decide.Box;
+import org.tidemark.decide.CompiledQuestion;
+import org.tidemark.decide.CompiledRule;
+import org.tidemark.decide.Decision;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Outcome;
+
+/**
+ * Compares two editions of a policy over every case. An outcome follows from the rules that fire, so wherever the two answer differently some
+ * rule fires in one and not in the other; the changes are told by that rule.
+ */
+public final class Comparison {
+  private final List<Change> changes = new ArrayList<>();
+  private boolean settled = true;
+
+  private Comparison() {}
+
+  /** Compares every question that both answer. */
+  public static Comparison of(EffectivePolicy first, EffectivePolicy second, int budget) {
+    Comparison comparison = new Comparison();
+    for (EffectiveQuestion question : first.questions()) {
+      if (second.question(question.name()).isPresent()) {
+        comparison.new OneQuestion(first, second, question.name(), budget).compare();
+      }
+    }
+    return comparison;
+  }
+
+  /** Every change, by question, rule and outcomes. */
+  public List<Change> changes() {
+    return List.copyOf(changes);
+  }
+
+  /** Whether it is proved that no case is answered differently. */
+  public boolean equal() {
+    return settled && changes.isEmpty();
+  }
+
+  /** Whether every change was found; when not, something is undecided and nothing may be concluded from what is missing. */
+  public boolean settled() {
+    return settled;
+  }
+
+  private final class OneQuestion {
+    private final String question;
+    private final CompiledQuestion first;
+    private final CompiledQuestion second;
+    private final Bedside one;
+    private final Bedside other;
+    private final int budget;
+    private final long[] everything;
+    private final List<Box> impossible;
+
+    OneQuestion(EffectivePolicy first, EffectivePolicy second, String question, int budget) {
+      List<CompiledQuestion> both = CompiledQuestion.both(first, second, question);
+      this.question = question;
+      this.first = both.get(0);
+      this.second = both.get(1);
+      this.one = new Bedside(first, question, this.first.space());
+      this.other = new Bedside(second, question, this.first.space());
+      this.budget = budget;
+      this.everything = CompiledQuestion.withSwitches(this.first.space().everything(), this.second.width());
+      this.impossible = QuestionClaims.join(this.first.impossible(), this.second.impossible());
+    }
+
+    void compare() {
+      Set<String> rules = new LinkedHashSet<>();
+      first.rules().forEach(r -> rules.add(r.rule().name()));
+      second.rules().forEach(r -> rules.add(r.rule().name()));
+      for (String rule : rules) {
+        List<Part> differing = differing(boxes(first, rule), boxes(second, rule));
+        for (Outcome from : Outcome.values()) {
+          EnumSet.complementOf(EnumSet.of(from)).forEach(to -> change(rule, differing, from, to));
+        }
+      }
+    }
+
+    private static List<Box> boxes(CompiledQuestion compiled, String rule) {
+      return compiled.rules().stream()
+          .filter(r -> r.rule().name().equals(rule))
+          .map(CompiledRule::boxes)
+          .findFirst()
+          .orElse(List.of());
+    }
+
+    /** Where a rule fires in one and not in the other. */
+    private static List<Part> differing(List<Box> here, List<Box> there) {
+      List<Part> parts = new ArrayList<>(Part.each(here, there));
+      parts.addAll(Part.each(there, here));
+      return parts;
+    }
+
+    private void change(String rule, List<Part> differing, Outcome from, Outcome to) {
+      Hunt hunt = new Hunt(budget, point -> witness(point, from, to));
+      for (Part cause : differing) {
+        for (Part before : Part.with(from, first)) {
+          for (Part after : Part.with(to, second)) {
+            Part part = cause.and(before).and(after);
+            hunt.look(everything, part.in(), QuestionClaims.join(impossible, part.dodge()));
+          }
+        }
+      }
+      Verdict verdict = hunt.noneMayBeFound();
+      settled &= !(verdict instanceof Verdict.Undecided);
+      found(verdict).ifPresent(w -> changes.add(new Change(question, rule, from, to, w)));
+    }
+
+    private static Optional<Witness> found(Verdict verdict) {
+      return verdict instanceof Verdict.Refuted refuted ? Optional.of(refuted.witness()) : Optional.empty();
+    }
+
+    private Witness witness(long[] point, Outcome from, Outcome to) {
+      Decision before = one.replay(point, EnumSet.of(from));
+      Decision after = other.replay(point, EnumSet.of(to));
+      return new Witness(one.findings(point), one.words(point), List.of("Was: " + before.word(), "Is now: " + after.word()));
+    }
+  }
+}
