@@ -11,6 +11,7 @@ import org.tidemark.model.Contact;
 import org.tidemark.model.Header;
 import org.tidemark.model.Limit;
 import org.tidemark.model.NamedBand;
+import org.tidemark.model.Policy;
 import org.tidemark.model.PolicyValue;
 import org.tidemark.model.Term;
 import org.tidemark.model.Vocabulary;
@@ -20,6 +21,7 @@ import org.tidemark.model.Vocabulary;
  * what.
  */
 public final class EffectivePolicy {
+  private final List<Policy> parts;
   private final Header header;
   private final List<Header> layers;
   private final Vocabulary vocabulary;
@@ -32,7 +34,7 @@ public final class EffectivePolicy {
   private final List<String> notStated;
 
   EffectivePolicy(
-      List<Header> layers,
+      List<Policy> parts,
       Vocabulary vocabulary,
       Map<String, List<Say>> values,
       List<NamedBand> bands,
@@ -41,7 +43,8 @@ public final class EffectivePolicy {
       List<EffectiveQuestion> questions,
       Care care,
       List<String> notStated) {
-    this.layers = List.copyOf(layers);
+    this.parts = List.copyOf(parts);
+    this.layers = parts.stream().map(Policy::header).toList();
     this.header = layers.get(layers.size() - 1);
     this.vocabulary = vocabulary;
     this.values = new LinkedHashMap<>(values);
@@ -69,6 +72,11 @@ public final class EffectivePolicy {
   /** The headers of all layers, the lowest first. */
   public List<Header> layers() {
     return layers;
+  }
+
+  /** The policy that this one builds on, as it stands without it. */
+  public Optional<EffectivePolicy> below() {
+    return Layering.below(vocabulary, parts);
   }
 
   public String name() {

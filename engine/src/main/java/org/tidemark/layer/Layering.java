@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.tidemark.model.Barred;
-import org.tidemark.model.Header;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
 import org.tidemark.model.PolicyValue;
@@ -49,16 +48,27 @@ public final class Layering {
     return new Layering(vocabulary).stack(layers);
   }
 
+  /**
+   * All layers but the top one. They were checked when the whole was combined, so they are sound by
+   * themselves.
+   */
+  static Optional<EffectivePolicy> below(Vocabulary vocabulary, List<Policy> layers) {
+    if (layers.size() < 2) {
+      return Optional.empty();
+    }
+    return combine(vocabulary, layers.subList(0, layers.size() - 1))
+        .match(Optional::of, errors -> Optional.empty());
+  }
+
   private Loaded<EffectivePolicy> stack(List<Policy> layers) {
     layers.forEach(this::add);
     checkScopes(layers);
-    List<Header> headers = layers.stream().map(Policy::header).toList();
     if (problems.anyError()) {
       return Loaded.broken(problems.sorted());
     }
     EffectivePolicy policy =
         new EffectivePolicy(
-            headers,
+            layers,
             vocabulary,
             values,
             List.copyOf(bands.values()),

@@ -15,8 +15,9 @@ import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Outcome;
 
 /**
- * Compares two editions of a policy over every case. An outcome follows from the rules that fire, so wherever the two answer differently some
- * rule fires in one and not in the other; the changes are told by that rule.
+ * Compares two editions of a policy over every case. An outcome follows from the rules that fire,
+ * so wherever the two answer differently some rule fires in one and not in the other; the changes
+ * are told by that rule.
  */
 public final class Comparison {
   private final List<Change> changes = new ArrayList<>();
@@ -45,7 +46,10 @@ public final class Comparison {
     return settled && changes.isEmpty();
   }
 
-  /** Whether every change was found; when not, something is undecided and nothing may be concluded from what is missing. */
+  /**
+   * Whether every change was found; when not, something is undecided and nothing may be concluded
+   * from what is missing.
+   */
   public boolean settled() {
     return settled;
   }
@@ -68,7 +72,8 @@ public final class Comparison {
       this.one = new Bedside(first, question, this.first.space());
       this.other = new Bedside(second, question, this.first.space());
       this.budget = budget;
-      this.everything = CompiledQuestion.withSwitches(this.first.space().everything(), this.second.width());
+      this.everything =
+          CompiledQuestion.withSwitches(this.first.space().everything(), this.second.width());
       this.impossible = QuestionClaims.join(this.first.impossible(), this.second.impossible());
     }
 
@@ -115,13 +120,18 @@ public final class Comparison {
     }
 
     private static Optional<Witness> found(Verdict verdict) {
-      return verdict instanceof Verdict.Refuted refuted ? Optional.of(refuted.witness()) : Optional.empty();
+      return verdict instanceof Verdict.Refuted refuted
+          ? Optional.of(refuted.witness())
+          : Optional.empty();
     }
 
     private Witness witness(long[] point, Outcome from, Outcome to) {
       Decision before = one.replay(point, EnumSet.of(from));
       Decision after = other.replay(point, EnumSet.of(to));
-      return new Witness(one.findings(point), one.words(point), List.of("Was: " + before.word(), "Is now: " + after.word()));
+      return new Witness(
+          one.findings(point),
+          one.words(point),
+          List.of("Was: " + before.word(), "Is now: " + after.word()));
     }
   }
 }

@@ -18,6 +18,8 @@ public final class Verbs {
     all.put("find", FindCommand::new);
     all.put("card", CardCommand::new);
     all.put("policies", PoliciesCommand::new);
+    all.put("prove", ProveCommand::new);
+    all.put("compare", CompareCommand::new);
     return all;
   }
 

@@ -1,0 +1,76 @@
+package org.tidemark.report;
+
+import java.io.IOException;
+import java.util.List;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.prove.Change;
+import org.tidemark.prove.Comparison;
+import org.tidemark.prove.Proof;
+import org.tidemark.prove.Verdict;
+import org.tidemark.prove.Witness;
+
+/** What is proved of a policy, and how two editions differ, as JSON. */
+public final class ProofsJson {
+  private ProofsJson() {}
+
+  public static String of(EffectivePolicy policy, List<Proof> proofs) {
+    return Json.object(
+        json -> {
+          json.text("policy", policy.name());
+          json.number("edition", policy.header().edition());
+          json.flag("all-proved", proofs.stream().allMatch(p -> p.verdict().proved()));
+          json.objects("claims", proofs, ProofsJson::proof);
+        });
+  }
+
+  private static void proof(Json json, Proof proof) throws IOException {
+    json.text("claim", proof.claim().kind().word());
+    json.text("question", proof.claim().question());
+    json.text("about", proof.claim().subject());
+    json.text("sentence", proof.claim().sentence());
+    json.text("verdict", verdict(proof.verdict()));
+    if (proof.verdict() instanceof Verdict.Refuted refuted) {
+      json.object("case", one -> witness(one, refuted.witness()));
+    }
+  }
+
+  private static String verdict(Verdict verdict) {
+    if (verdict.proved()) {
+      return "proved";
+    }
+    return verdict instanceof Verdict.Refuted ? "refuted" : "undecided";
+  }
+
+  private static void witness(Json json, Witness witness) throws IOException {
+    json.texts("answers", witness.answers());
+    json.texts("words", witness.words());
+    json.object(
+        "findings",
+        findings -> {
+          for (var entry : witness.findings().entries().entrySet()) {
+            findings.text(entry.getKey(), entry.getValue().seen().words());
+          }
+        });
+  }
+
+  public static String of(EffectivePolicy before, EffectivePolicy after, Comparison comparison) {
+    return Json.object(
+        json -> {
+          json.text("was", before.name());
+          json.number("was-edition", before.header().edition());
+          json.text("is", after.name());
+          json.number("is-edition", after.header().edition());
+          json.flag("settled", comparison.settled());
+          json.flag("equal", comparison.equal());
+          json.objects("changes", comparison.changes(), ProofsJson::change);
+        });
+  }
+
+  private static void change(Json json, Change change) throws IOException {
+    json.text("question", change.question());
+    json.text("rule", change.rule());
+    json.text("from", change.from().word());
+    json.text("to", change.to().word());
+    json.object("case", one -> witness(one, change.example()));
+  }
+}

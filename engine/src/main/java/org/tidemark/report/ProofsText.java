@@ -1,0 +1,83 @@
+package org.tidemark.report;
+
+import java.util.List;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.prove.Change;
+import org.tidemark.prove.Comparison;
+import org.tidemark.prove.Proof;
+import org.tidemark.prove.Verdict;
+import org.tidemark.prove.Witness;
+
+/** What is proved of a policy, and how two editions differ, as text. */
+public final class ProofsText {
+  private ProofsText() {}
+
+  /** Every claim, the refuted ones with a case. */
+  public static String of(EffectivePolicy policy, List<Proof> proofs) {
+    Sheet sheet = new Sheet();
+    sheet.line(policy.header().title() + ", edition " + policy.header().edition());
+    long proved = proofs.stream().filter(p -> p.verdict().proved()).count();
+    sheet.paragraph(proved + " of " + proofs.size() + " claims proved, over every case.");
+    proofs.stream().filter(p -> !p.verdict().proved()).forEach(p -> notProved(sheet, p));
+    sheet.heading("Proved");
+    proofs.stream()
+        .filter(p -> p.verdict().proved())
+        .forEach(p -> sheet.hanging("  - ", p.claim().sentence()));
+    return sheet.toString();
+  }
+
+  private static void notProved(Sheet sheet, Proof proof) {
+    if (proof.verdict() instanceof Verdict.Refuted refuted) {
+      sheet.heading("!! NOT SO: " + proof.claim().kind().word());
+      sheet.paragraph(proof.claim().sentence());
+      witness(sheet, refuted.witness());
+    } else {
+      sheet.heading("?? UNDECIDED: " + proof.claim().kind().word());
+      sheet.paragraph(proof.claim().sentence());
+      sheet.paragraph(
+          "It could not be settled in "
+              + ((Verdict.Undecided) proof.verdict()).steps()
+              + " steps. Treat it as not so.");
+    }
+  }
+
+  private static void witness(Sheet sheet, Witness witness) {
+    witness.answers().forEach(sheet::paragraph);
+    if (!witness.words().isEmpty()) {
+      sheet.line("In this case:");
+      sheet.bulleted(witness.words());
+    }
+  }
+
+  /** Every change between two editions, each with one case. */
+  public static String of(EffectivePolicy before, EffectivePolicy after, Comparison comparison) {
+    Sheet sheet = new Sheet();
+    sheet.line("Was: " + before.name() + ", edition " + before.header().edition());
+    sheet.line("Is:  " + after.name() + ", edition " + after.header().edition());
+    sheet.paragraph(summary(comparison));
+    comparison.changes().forEach(c -> change(sheet, c));
+    return sheet.toString();
+  }
+
+  private static String summary(Comparison comparison) {
+    if (!comparison.settled()) {
+      return "?? UNDECIDED. Not every change could be looked for; nothing follows from what is not listed.";
+    }
+    return comparison.equal()
+        ? "No case is answered differently. This is proved over every case."
+        : comparison.changes().size()
+            + " kinds of cases are answered differently; every other case is answered as before.";
+  }
+
+  private static void change(Sheet sheet, Change change) {
+    sheet.heading(
+        change.question()
+            + ", by the rule "
+            + change.rule()
+            + ": was "
+            + change.from().word()
+            + ", is now "
+            + change.to().word());
+    witness(sheet, change.example());
+  }
+}
