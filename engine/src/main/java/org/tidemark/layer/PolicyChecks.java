@@ -8,6 +8,7 @@ final class PolicyChecks {
 
   static void check(EffectivePolicy policy, Problems problems) {
     new EvidenceChecks(policy, problems).check();
+    new Reach(policy, problems).check();
     new QuestionChecks(policy, problems).check();
     new BandChecks(policy, problems).check();
     policy.questions().forEach(q -> new ReadingChecks(policy, q, problems).check());

@@ -69,7 +69,7 @@ final class Readings {
       Domain domain = policy.vocabulary().require(atom.finding()).domain();
       words.merge(atom.finding(), wordsOf(atom, domain), Readings::both);
       if (domain instanceof Domain.Measure m) {
-        numbers.merge(atom.finding(), new Readings(m).of(atom), Readings::both);
+        numbers.merge(atom.finding(), numbersOf(atom, new Readings(m)), Readings::both);
       }
     }
     return words.keySet().stream()
@@ -77,6 +77,12 @@ final class Readings {
             f ->
                 !words.getOrDefault(f, Set.of()).isEmpty()
                     || !numbers.getOrDefault(f, new BitSet()).isEmpty());
+  }
+
+  /** None of some words, and something recorded: any number at all. */
+  private static BitSet numbersOf(Atom atom, Readings readings) {
+    boolean anyNumber = atom.stretch().isEmpty() && atom.negated();
+    return anyNumber ? readings.all() : readings.of(atom);
   }
 
   private static Set<String> wordsOf(Atom atom, Domain domain) {

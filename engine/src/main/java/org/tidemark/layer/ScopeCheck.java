@@ -40,14 +40,14 @@ final class ScopeCheck {
     problems.add(
         Diagnostic.error(
                 DiagnosticCode.OUTSIDE_FLOOR_SCOPE,
-                above.place().span(),
+                above.scope().place().span(),
                 "`"
                     + floor.finding()
                     + "` covers "
                     + covered
                     + ", and the layer below covers "
                     + String.join(", ", floor.options()))
-            .and(below.place().span(), "the layer below is this one")
+            .and(below.scope().place().span(), "the layer below has it here")
             .help("write " + floor.finding() + " in `for`, within what the layer below covers"));
   }
 }

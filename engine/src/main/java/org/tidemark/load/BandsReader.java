@@ -84,6 +84,14 @@ final class BandsReader {
     Optional<NamedBand.Relation> inside = relation(fields, of, "inside", NamedBand.Kind.INSIDE);
     Optional<NamedBand.Relation> straddles =
         relation(fields, of, "straddles", NamedBand.Kind.STRADDLES);
+    if (inside.isPresent() && straddles.isPresent()) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.CANNOT_HOLD,
+                  fields.key("straddles"),
+                  "`inside` and `straddles` stand side by side")
+              .help("keep the one that is meant"));
+    }
     return inside.or(() -> straddles);
   }
 

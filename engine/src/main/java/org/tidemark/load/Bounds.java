@@ -33,6 +33,7 @@ final class Bounds {
   Band read(Fields fields, Finding finding, Domain.Measure measure) {
     Optional<Located<String>> exactly = fields.optionalText("is");
     if (exactly.isPresent()) {
+      alone(fields);
       return Band.exactly(limit(exactly.get(), finding, measure));
     }
     Optional<Bound> lower = end(fields, "at-least", "above", finding, measure);
@@ -45,6 +46,19 @@ final class Bounds {
     Band band = new Band(lower, upper);
     notReversed(band, fields);
     return band;
+  }
+
+  private void alone(Fields fields) {
+    for (String other : List.of("at-least", "above", "at-most", "below")) {
+      if (fields.has(other)) {
+        problems.add(
+            Diagnostic.error(
+                    DiagnosticCode.CANNOT_HOLD,
+                    fields.key(other),
+                    "`is` and `" + other + "` stand side by side")
+                .help("keep `is` for one number alone, or the ends of a band"));
+      }
+    }
   }
 
   private Optional<Bound> end(

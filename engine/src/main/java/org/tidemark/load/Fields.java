@@ -181,6 +181,16 @@ public final class Fields {
     return texts(entry.value(), "`" + entry.key().text() + "`");
   }
 
+  /** The texts of a field that must be there and have one or more. */
+  List<Located<String>> someTexts(String key) {
+    required(key);
+    return map.entry(key).filter(e -> !isNothing(e.value())).map(this::some).orElse(List.of());
+  }
+
+  private static boolean isNothing(YamlNode node) {
+    return node instanceof YamlText text && isBlank(text);
+  }
+
   static Diagnostic emptyList(YamlList list, String name) {
     return Diagnostic.error(
             DiagnosticCode.EMPTY_VALUE, list.span(), "the list for `" + name + "` is empty")

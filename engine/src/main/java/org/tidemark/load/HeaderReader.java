@@ -49,7 +49,9 @@ final class HeaderReader {
         fields.optionalText("review-by").filter(t -> !t.value().equals("not-stated"));
     Optional<LocalDate> review = reviewText.flatMap(t -> Scalars.date(t, problems));
     inOrder(approval, review, reviewText, fields.key("approved"));
-    Scope scope = new Scope(covers(fields), fields.list("not-for", this::exclusion));
+    Scope scope =
+        new Scope(
+            covers(fields), fields.list("not-for", this::exclusion), Place.at(fields.key("for")));
     Optional<String> buildsOn =
         fields.optionalText("builds-on").map(Located::value).filter(v -> !v.equals("nothing"));
     int edition = fields.requiredText("edition").flatMap(t -> Scalars.count(t, problems)).orElse(1);

@@ -89,7 +89,7 @@ public final class PolicyLoader {
         "barred",
         node -> {
           Fields fields = Fields.of(node, "a barred test", problems);
-          List<Located<String>> tests = fields.texts("tests");
+          List<Located<String>> tests = fields.someTexts("tests");
           List<String> sources = backings.read(fields).sources();
           fields.done();
           tests.forEach(test -> barredTest(test, sources, problems).ifPresent(all::add));

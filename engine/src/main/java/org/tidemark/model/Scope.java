@@ -2,14 +2,16 @@ package org.tidemark.model;
 
 import java.util.List;
 import java.util.Optional;
+import org.tidemark.source.Place;
 
 /**
  * Whom and where a policy is for.
  *
  * @param covers the findings that must be so, such as the population; all of them
  * @param excludes what it is not for, and where to go instead
+ * @param place where it is written
  */
-public record Scope(List<Condition.Options> covers, List<Exclusion> excludes) {
+public record Scope(List<Condition.Options> covers, List<Exclusion> excludes, Place place) {
   public Scope {
     covers = List.copyOf(covers);
     excludes = List.copyOf(excludes);

@@ -116,7 +116,7 @@ public final class GeneratedPolicies {
         Status.DRAFT,
         Optional.empty(),
         Optional.empty(),
-        new Scope(List.of(), List.of()),
+        new Scope(List.of(), List.of(), NOWHERE),
         Optional.empty(),
         NOWHERE);
   }
