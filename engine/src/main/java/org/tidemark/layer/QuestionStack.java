@@ -19,6 +19,7 @@ import org.tidemark.model.Term;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Problems;
+import org.tidemark.source.Suggestion;
 
 /** Collects what the layers say of each question. */
 final class QuestionStack {
@@ -31,7 +32,30 @@ final class QuestionStack {
   }
 
   void add(Policy layer) {
+    List<String> below = List.copyOf(parts.keySet());
+    layer.questions().forEach(q -> isAsked(q, below));
     layer.questions().forEach(this::add);
+  }
+
+  /**
+   * Rules under a misspelt question would never be looked at; so a layer that means a new one gives
+   * the words of its answers.
+   */
+  private void isAsked(Question question, List<String> below) {
+    if (below.isEmpty() || below.contains(question.name()) || !question.words().isEmpty()) {
+      return;
+    }
+    String name = question.name();
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_QUESTION,
+                question.place().span(),
+                "no layer below asks `" + name + "`, and no words for its answers are given here")
+            .help(
+                Suggestion.nearest(name, below)
+                    .map(near -> "did you mean `" + near + "`?")
+                    .orElse(
+                        "add `asks` and `words`, or write one of: " + String.join(", ", below))));
   }
 
   private void add(Question question) {
