@@ -114,10 +114,4 @@ public final class Decider {
         .map(r -> Needs.of(compiled.space().cells(r.finding()).finding()))
         .toList();
   }
-
-  /** Every outcome that the findings leave possible; empty when it could not be settled. */
-  Optional<Set<Outcome>> outcomes(Findings findings) {
-    Possible possible = questions.possible(compiled.space().region(findings));
-    return possible.settled() ? Optional.of(possible.outcomes()) : Optional.empty();
-  }
 }

@@ -58,8 +58,8 @@ public final class Comparison {
     private final String question;
     private final CompiledQuestion first;
     private final CompiledQuestion second;
-    private final Bedside one;
-    private final Bedside other;
+    private final Replay one;
+    private final Replay other;
     private final int budget;
     private final long[] everything;
     private final List<Box> impossible;
@@ -69,8 +69,8 @@ public final class Comparison {
       this.question = question;
       this.first = both.get(0);
       this.second = both.get(1);
-      this.one = new Bedside(first, question, this.first.space());
-      this.other = new Bedside(second, question, this.first.space());
+      this.one = new Replay(first, question, this.first.space());
+      this.other = new Replay(second, question, this.first.space());
       this.budget = budget;
       this.everything =
           CompiledQuestion.withSwitches(this.first.space().everything(), this.second.width());
@@ -126,8 +126,8 @@ public final class Comparison {
     }
 
     private Witness witness(long[] point, Outcome from, Outcome to) {
-      Decision before = one.replay(point, EnumSet.of(from));
-      Decision after = other.replay(point, EnumSet.of(to));
+      Decision before = one.of(point, EnumSet.of(from));
+      Decision after = other.of(point, EnumSet.of(to));
       return new Witness(
           one.findings(point),
           one.words(point),

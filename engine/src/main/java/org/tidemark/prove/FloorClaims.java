@@ -28,8 +28,8 @@ final class FloorClaims {
     List<CompiledQuestion> both = CompiledQuestion.both(policy, floor, question);
     CompiledQuestion mine = both.get(0);
     CompiledQuestion below = both.get(1);
-    Bedside bedside = new Bedside(policy, question, mine.space());
-    Hunt hunt = new Hunt(budget, point -> witness(bedside, point));
+    Replay replay = new Replay(policy, question, mine.space());
+    Hunt hunt = new Hunt(budget, point -> witness(replay, point));
     long[] everything = CompiledQuestion.withSwitches(mine.space().everything(), below.width());
     List<Box> impossible = QuestionClaims.join(mine.impossible(), below.impossible());
     List<Box> notEscalated = QuestionClaims.join(impossible, mine.boxes(Effect.ESCALATE));
@@ -62,11 +62,11 @@ final class FloorClaims {
         .flatMap(List::stream);
   }
 
-  private static Witness witness(Bedside bedside, long[] point) {
-    Decision decision = bedside.replay(point, EnumSet.of(Outcome.PROCEED, Outcome.HOLD));
+  private static Witness witness(Replay replay, long[] point) {
+    Decision decision = replay.of(point, EnumSet.of(Outcome.PROCEED, Outcome.HOLD));
     return new Witness(
-        bedside.findings(point),
-        bedside.words(point),
-        List.of(bedside.answer(decision), "The floor is more cautious here."));
+        replay.findings(point),
+        replay.words(point),
+        List.of(replay.answer(decision), "The floor is more cautious here."));
   }
 }

@@ -23,14 +23,14 @@ final class PairClaims {
   private final EffectivePolicy policy;
   private final CompiledQuestion compiled;
   private final String question;
-  private final Bedside bedside;
+  private final Replay replay;
   private final int budget;
 
   PairClaims(EffectivePolicy policy, EffectiveQuestion question, int budget) {
     this.policy = policy;
     this.compiled = CompiledQuestion.of(policy, question);
     this.question = question.name();
-    this.bedside = new Bedside(policy, question.name(), compiled.space());
+    this.replay = new Replay(policy, question.name(), compiled.space());
     this.budget = budget;
   }
 
@@ -168,14 +168,12 @@ final class PairClaims {
 
     private Witness witness(long[] both) {
       long[] second = twin.secondCase(both);
-      String first =
-          bedside.answer(bedside.replay(both, EnumSet.of(Outcome.HOLD, Outcome.ESCALATE)));
-      String other =
-          bedside.answer(bedside.replay(second, EnumSet.of(Outcome.PROCEED, Outcome.HOLD)));
+      String first = replay.answer(replay.of(both, EnumSet.of(Outcome.HOLD, Outcome.ESCALATE)));
+      String other = replay.answer(replay.of(second, EnumSet.of(Outcome.PROCEED, Outcome.HOLD)));
       String name = compiled.space().cells(finding).finding().name();
       return new Witness(
-          bedside.findings(second),
-          bedside.words(second),
+          replay.findings(second),
+          replay.words(second),
           List.of("With this case: " + other, "With the better `" + name + "`: " + first));
     }
 

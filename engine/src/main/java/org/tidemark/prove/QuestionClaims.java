@@ -25,7 +25,7 @@ final class QuestionClaims {
 
   private final CompiledQuestion compiled;
   private final String question;
-  private final Bedside bedside;
+  private final Replay replay;
   private final int budget;
   private final boolean answers;
   private final long[] everything;
@@ -36,7 +36,7 @@ final class QuestionClaims {
   QuestionClaims(EffectivePolicy policy, EffectiveQuestion question, int budget) {
     this.compiled = CompiledQuestion.of(policy, question);
     this.question = question.name();
-    this.bedside = new Bedside(policy, question.name(), compiled.space());
+    this.replay = new Replay(policy, question.name(), compiled.space());
     this.budget = budget;
     // A floor that leaves something to the hospital never proceeds itself, so nothing is claimed
     // about when it would.
@@ -70,12 +70,12 @@ final class QuestionClaims {
   }
 
   private Hunt hunt(Set<Outcome> expected) {
-    return new Hunt(budget, point -> witness(point, bedside.replay(point, expected)));
+    return new Hunt(budget, point -> witness(point, replay.of(point, expected)));
   }
 
   private Witness witness(long[] point, Decision decision) {
     return new Witness(
-        bedside.findings(point), bedside.words(point), List.of(bedside.answer(decision)));
+        replay.findings(point), replay.words(point), List.of(replay.answer(decision)));
   }
 
   private Claim claim(Claim.Kind kind, Optional<String> subject, String sentence) {
@@ -120,7 +120,7 @@ final class QuestionClaims {
 
   /** Asked of nothing at all, the evaluator itself must hold. */
   private Proof nothingKnown() {
-    Decision decision = bedside.answerToNothing();
+    Decision decision = replay.answerToNothing();
     Claim claim =
         claim(
             Claim.Kind.NOTHING_KNOWN_NEVER_PROCEEDS,
@@ -132,7 +132,7 @@ final class QuestionClaims {
         holds
             ? new Verdict.Proved()
             : new Verdict.Refuted(
-                new Witness(Findings.NONE, List.of(), List.of(bedside.answer(decision)))));
+                new Witness(Findings.NONE, List.of(), List.of(replay.answer(decision)))));
   }
 
   private Proof canProceed(CompiledRule allow) {
@@ -152,7 +152,7 @@ final class QuestionClaims {
    * answer.
    */
   private Proof matters(CompiledRule rule) {
-    Hunt hunt = new Hunt(budget, point -> witness(point, bedside.replay(point)));
+    Hunt hunt = new Hunt(budget, point -> witness(point, replay.of(point)));
     switch (rule.rule().effect()) {
       case ESCALATE, HOLD -> canFire(hunt, rule);
       case ALLOW -> difference(hunt, rule, this::allowMatters);

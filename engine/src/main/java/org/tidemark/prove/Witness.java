@@ -7,7 +7,8 @@ import org.tidemark.model.Findings;
  * A case that shows something, every finding known, and what the ordinary evaluator says of it.
  *
  * @param findings the case
- * @param words the case in bedside words, one finding a line, only what matters to some rule
+ * @param words the case in bedside words, one finding a line; readings that no rule tells apart as
+ *     a stretch
  * @param answers what is answered, in words; two for a claim about two cases or two policies
  */
 public record Witness(Findings findings, List<String> words, List<String> answers) {

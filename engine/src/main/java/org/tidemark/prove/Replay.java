@@ -3,8 +3,9 @@ package org.tidemark.prove;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import org.tidemark.decide.Cell;
 import org.tidemark.decide.CellSpace;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
@@ -12,14 +13,12 @@ import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
-import org.tidemark.model.Option;
 import org.tidemark.model.Outcome;
-import org.tidemark.model.Seen;
 import org.tidemark.source.Place;
 import org.tidemark.source.SourceText;
 
 /** Replays a case through the ordinary evaluator and says it in bedside words. */
-final class Bedside {
+final class Replay {
   private static final Place FOUND =
       Place.at(SourceText.of("found by the prover", "case").beginning());
 
@@ -30,7 +29,7 @@ final class Bedside {
   private final Decider decider;
   private final CellSpace space;
 
-  Bedside(EffectivePolicy policy, String question, CellSpace space) {
+  Replay(EffectivePolicy policy, String question, CellSpace space) {
     this.policy = policy;
     this.decider = Decider.of(policy, question).orElseThrow();
     this.space = space;
@@ -40,7 +39,7 @@ final class Bedside {
     return space.findings(point, FOUND);
   }
 
-  Decision replay(long[] point) {
+  Decision of(long[] point) {
     return decider.decide(findings(point), ANY_DAY);
   }
 
@@ -53,8 +52,8 @@ final class Bedside {
    * Replays a case that the prover says comes to one of these outcomes. A case that does not is a
    * fault of the prover, and is never passed on as a finding about the policy.
    */
-  Decision replay(long[] point, Set<Outcome> expected) {
-    Decision decision = replay(point);
+  Decision of(long[] point, Set<Outcome> expected) {
+    Decision decision = of(point);
     if (!expected.contains(decision.outcome())) {
       throw new IllegalStateException(
           "the prover expected "
@@ -71,24 +70,30 @@ final class Bedside {
     return policy.name() + ": " + decision.word() + " (" + decision.kind().sentence() + ")";
   }
 
-  /** The case, one finding a line. */
+  /** The case, one finding a line; readings that no rule tells apart stand as a stretch. */
   List<String> words(long[] point) {
     List<String> words = new ArrayList<>();
-    Findings findings = findings(point);
-    for (Finding finding : policy.vocabulary().findings()) {
-      findings
-          .entry(finding.name())
-          .ifPresent(e -> words.add(finding.asks() + " " + value(finding, e.seen())));
+    for (int i = 0; i < space.size(); i++) {
+      Finding finding = space.cells(i).finding();
+      Cell cell = space.cells(i).cell(Long.numberOfTrailingZeros(point[i]));
+      value(finding, cell).ifPresent(v -> words.add(finding.asks() + " " + v));
     }
     return words;
   }
 
-  private static String value(Finding finding, Seen seen) {
-    if (finding.domain() instanceof Domain.Measure measure && seen.from().isPresent()) {
-      return measure.print(seen.from().get()) + " " + measure.unit();
+  private static Optional<String> value(Finding finding, Cell cell) {
+    if (cell instanceof Cell.OptionCell option) {
+      return Optional.of(option.option().label());
     }
-    return seen.options().stream()
-        .map(o -> finding.domain().option(o).map(Option::label).orElse(o))
-        .collect(Collectors.joining(" or "));
+    return cell instanceof Cell.NumberCell number
+            && finding.domain() instanceof Domain.Measure measure
+        ? Optional.of(stretch(number, measure) + " " + measure.unit())
+        : Optional.empty();
+  }
+
+  private static String stretch(Cell.NumberCell number, Domain.Measure measure) {
+    String low = measure.print(number.lowest());
+    boolean one = number.lowest().compareTo(number.highest()) == 0;
+    return one ? low : low + " to " + measure.print(number.highest());
   }
 }
