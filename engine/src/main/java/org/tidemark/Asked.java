@@ -23,7 +23,7 @@ public record Asked(Optional<String> question, Findings findings) {
   private static final String FINDINGS = "findings";
 
   static Loaded<Asked> read(Path file, Vocabulary vocabulary) {
-    return new YamlReader().read(file).match(root -> read(root, vocabulary), Loaded::broken);
+    return new YamlReader().read(file, root -> read(root, vocabulary));
   }
 
   /** Findings alone, or under {@code findings} with the question beside them. */
@@ -31,10 +31,14 @@ public record Asked(Optional<String> question, Findings findings) {
     boolean wrapped =
         root instanceof YamlMap map
             && (map.entry(FINDINGS).isPresent() || map.entry("question").isPresent());
-    return wrapped
-        ? wrapped(root, vocabulary)
-        : FindingsLoader.load(root, vocabulary)
-            .match(all -> Loaded.good(new Asked(Optional.empty(), all)), Loaded::broken);
+    return wrapped ? wrapped(root, vocabulary) : alone(root, vocabulary);
+  }
+
+  private static Loaded<Asked> alone(YamlNode root, Vocabulary vocabulary) {
+    Loaded<Findings> all = FindingsLoader.load(root, vocabulary);
+    return all.match(
+        known -> Loaded.good(new Asked(Optional.empty(), known), all.diagnostics()),
+        Loaded::broken);
   }
 
   private static Loaded<Asked> wrapped(YamlNode root, Vocabulary vocabulary) {

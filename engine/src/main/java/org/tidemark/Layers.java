@@ -44,6 +44,7 @@ final class Layers {
       }
     }
     if (problems.anyError()) {
+      copies.forEach(copy -> problems.addAll(copy.said()));
       return Loaded.broken(problems.sorted());
     }
     Loaded<EffectivePolicy> whole = Layering.combine(vocabulary, layers);
@@ -55,6 +56,7 @@ final class Layers {
   private List<Copy> lowestFirst(Copy top) {
     List<Copy> copies = new ArrayList<>(List.of(top));
     Set<String> seen = new LinkedHashSet<>();
+    PolicyLoader.named(top.tree()).map(Located::value).ifPresent(seen::add);
     Copy copy = top;
     Optional<Located<String>> next = PolicyLoader.buildsOn(copy.tree());
     while (next.isPresent()) {
@@ -96,7 +98,8 @@ final class Layers {
   }
 
   private void load(Copy copy, List<Policy> layers) {
-    Loaded<Policy> policy = loader(copy).load(copy.tree(), List.copyOf(layers));
+    PolicyLoader loader = loader(copy);
+    Loaded<Policy> policy = copy.load(tree -> loader.load(tree, List.copyOf(layers)));
     problems.addAll(policy.diagnostics());
     policy.match(layers::add, errors -> false);
   }

@@ -5,9 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
-import org.tidemark.yaml.YamlNode;
-import org.tidemark.yaml.YamlReader;
 
 /** Finds a policy's file: where a path says, beside another policy, in a folder, or shipped. */
 final class PolicyFinder {
@@ -61,32 +60,42 @@ final class PolicyFinder {
   }
 
   private Optional<Loaded<Copy>> named(String name, List<Path> places) {
-    for (Path place : places) {
-      Path file = place.resolve(name).resolve(FILE);
-      if (Files.isRegularFile(file)) {
-        return Optional.of(at(file));
-      }
-    }
+    List<Loaded<Copy>> found = new ArrayList<>();
+    places.stream()
+        .map(place -> place.resolve(name).resolve(FILE).toAbsolutePath().normalize())
+        .distinct()
+        .filter(Files::isRegularFile)
+        .forEach(file -> found.add(Copy.at(file)));
     String shipped = "policies/" + name + "/" + FILE;
-    return resources.has(shipped)
-        ? Optional.of(copy(resources.read(shipped), Optional.empty()))
-        : Optional.empty();
+    if (resources.has(shipped)) {
+      found.add(resources.text(shipped).match(Copy::shipped, Loaded::broken));
+    }
+    return found.isEmpty() ? Optional.empty() : Optional.of(OneOwner.of(name, found));
   }
 
   private static Loaded<Copy> at(Path path) {
-    Path file = Files.isDirectory(path) ? path.resolve(FILE) : path;
-    return copy(new YamlReader().read(file), Optional.of(file));
+    return Copy.at(Files.isDirectory(path) ? path.resolve(FILE) : path);
   }
 
-  private static Loaded<Copy> copy(Loaded<YamlNode> read, Optional<Path> file) {
-    return read.match(
-        tree -> Loaded.good(new Copy(tree, file), read.diagnostics()), Loaded::broken);
+  /** What is wrong with the folders themselves. */
+  List<Diagnostic> unreadable() {
+    return folders.stream()
+        .filter(folder -> !Folders.readable(folder))
+        .map(Folders::unreadable)
+        .toList();
   }
 
   /** The names in the folders, in the order of the folders and then of the alphabet. */
-  List<Path> inFolders() {
-    List<Path> all = new ArrayList<>();
-    folders.forEach(folder -> all.addAll(Folders.within(folder, FILE)));
-    return all;
+  List<String> inFolders() {
+    return folders.stream()
+        .filter(Folders::readable)
+        .flatMap(folder -> Folders.within(folder, FILE).stream())
+        .map(child -> child.getFileName().toString())
+        .toList();
+  }
+
+  /** One that the folders or the shipped list have. */
+  Loaded<Copy> listed(String name) {
+    return named(name, folders).orElseThrow();
   }
 }

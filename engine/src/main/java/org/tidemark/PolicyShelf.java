@@ -2,8 +2,10 @@ package org.tidemark;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.load.VocabularyFile;
 import org.tidemark.load.VocabularyLoader;
@@ -26,15 +28,12 @@ final class PolicyShelf {
   private final PolicyFinder finder;
 
   PolicyShelf(Resources resources, List<Path> folders, Lazy<Loaded<Bibliography>> bibliography) {
-    this.catalogue =
-        new Lazy<>(
-            () -> resources.read("policies/catalogue.yaml").match(Catalogue::read, Loaded::broken));
+    this.catalogue = new Lazy<>(() -> resources.read("policies/catalogue.yaml", Catalogue::read));
     this.words =
         new Lazy<>(
             () ->
-                resources
-                    .read("policies/vocabulary/nasogastric-tube.yaml")
-                    .match(VocabularyLoader::load, Loaded::broken));
+                resources.read(
+                    "policies/vocabulary/nasogastric-tube.yaml", VocabularyLoader::load));
     this.bibliography = bibliography;
     this.finder = new PolicyFinder(resources, folders);
   }
@@ -50,43 +49,51 @@ final class PolicyShelf {
   }
 
   Loaded<EffectivePolicy> policy(String nameOrPath) {
+    List<Diagnostic> unreadable = finder.unreadable();
+    if (!unreadable.isEmpty()) {
+      return Loaded.broken(unreadable);
+    }
     Optional<Loaded<Copy>> found = finder.asked(nameOrPath);
     if (found.isEmpty()) {
       return Loaded.broken(unknown(nameOrPath));
     }
-    List<Diagnostic> remarks = found.get().diagnostics();
-    return found.get().match(top -> onItsLayers(top, remarks), Loaded::broken);
+    return found.get().match(this::onItsLayers, Loaded::broken);
   }
 
-  private Loaded<EffectivePolicy> onItsLayers(Copy top, List<Diagnostic> remarks) {
+  private Loaded<EffectivePolicy> onItsLayers(Copy top) {
     return vocabulary()
         .match(
-            v -> {
-              Problems problems = new Problems();
-              problems.addAll(remarks);
-              return new Layers(v, bibliography, finder, problems).combine(top);
-            },
-            Loaded::broken);
+            v -> new Layers(v, bibliography, finder, new Problems()).combine(top), Loaded::broken);
   }
 
-  /** The headers of the policies in the folders, then of those that are shipped. */
-  Loaded<List<Header>> headers() {
+  /** The policies in the folders, then those that are shipped. */
+  Listing list() {
     Problems problems = new Problems();
-    List<String> names = new ArrayList<>();
-    finder.inFolders().forEach(folder -> names.add(folder.toString()));
-    names.addAll(problems.keep(catalogue.get(), () -> new Catalogue(List.of(), "")).policies());
+    problems.addAll(finder.unreadable());
     List<Header> headers = new ArrayList<>();
-    for (String name : names) {
-      Loaded<EffectivePolicy> policy = policy(name);
-      problems.addAll(policy.diagnostics());
-      policy.match(p -> headers.add(p.header()), broken -> false);
+    for (String name : names(problems)) {
+      finder
+          .listed(name)
+          .match(this::onItsLayers, Loaded::<EffectivePolicy>broken)
+          .match(policy -> headers.add(policy.header()), broken -> addAll(problems, broken));
     }
-    return problems.conclude(() -> List.copyOf(headers));
+    return new Listing(headers, problems.sorted());
+  }
+
+  private Set<String> names(Problems problems) {
+    Set<String> names = new LinkedHashSet<>(finder.inFolders());
+    names.addAll(problems.keep(catalogue.get(), () -> new Catalogue(List.of(), "")).policies());
+    return names;
+  }
+
+  private static boolean addAll(Problems problems, List<Diagnostic> broken) {
+    problems.addAll(broken);
+    return false;
   }
 
   private Diagnostic unknown(String name) {
     List<String> known = new ArrayList<>();
-    finder.inFolders().forEach(folder -> known.add(folder.getFileName().toString()));
+    known.addAll(finder.inFolders());
     known.addAll(catalogue.get().match(Catalogue::policies, broken -> List.of()));
     SourceText typed = SourceText.of("policy", name);
     return Diagnostic.error(

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
@@ -36,8 +37,8 @@ final class Resources {
     return loader.getResource(BASE + path) != null;
   }
 
-  Loaded<YamlNode> read(String path) {
-    return text(path).match(text -> new YamlReader().read(text), Loaded::broken);
+  <T> Loaded<T> read(String path, Function<YamlNode, Loaded<T>> loader) {
+    return text(path).match(text -> new YamlReader().read(text, loader), Loaded::broken);
   }
 
   /** Every file of a kind in a folder, by the alphabet; only searching needs it. */

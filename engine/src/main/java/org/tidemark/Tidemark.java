@@ -9,7 +9,6 @@ import org.tidemark.guide.GuidanceSearch;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.load.BibliographyLoader;
 import org.tidemark.model.Bibliography;
-import org.tidemark.model.Header;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.print.Cards;
 import org.tidemark.source.Loaded;
@@ -28,10 +27,7 @@ public final class Tidemark {
     this.resources = new Resources(builder.classPath);
     this.bibliography =
         new Lazy<>(
-            () ->
-                resources
-                    .read("content/sources/bibliography.yaml")
-                    .match(BibliographyLoader::load, Loaded::broken));
+            () -> resources.read("content/sources/bibliography.yaml", BibliographyLoader::load));
     this.shelf = new PolicyShelf(resources, builder.folders, bibliography);
   }
 
@@ -59,9 +55,9 @@ public final class Tidemark {
     return shelf.demo().match(this::policy, Loaded::broken);
   }
 
-  /** The headers of all policies that can be named, those of the folders first. */
-  public Loaded<List<Header>> policies() {
-    return shelf.headers();
+  /** All policies that can be named, and what is wrong with those that cannot be used. */
+  public Listing policies() {
+    return shelf.list();
   }
 
   /** The findings that policies speak of. */

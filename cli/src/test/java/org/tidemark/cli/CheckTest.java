@@ -71,7 +71,8 @@ class CheckTest {
             "ask",
             "write-down",
             "cautions",
-            "policy"),
+            "policy",
+            "remarks"),
         names);
     assertEquals("use", json.path("question").asText());
     assertEquals("May anything go down this tube now?", json.path("asks").asText());

@@ -46,6 +46,11 @@ public final class PolicyLoader {
     return new PolicyLoader(vocabulary, Optional.empty());
   }
 
+  /** The name that a file gives its policy, if it gives one. */
+  public static Optional<Located<String>> named(YamlNode root) {
+    return Fields.of(root, "a policy", new Problems()).optionalText("policy");
+  }
+
   /**
    * The name of the policy that a file builds on, so that it can be read first; empty if it builds
    * on nothing.

@@ -8,6 +8,7 @@ import org.tidemark.decide.Need;
 import org.tidemark.decide.Reason;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Worded;
+import org.tidemark.source.Diagnostic;
 
 /** An answer as JSON. Field names are fixed for good; DEVELOPERS.md lists them. */
 public final class DecisionJson {
@@ -22,10 +23,16 @@ public final class DecisionJson {
    *
    * @param decision the answer
    * @param bibliography what citations resolve into, when it is at hand
+   * @param remarks what there is to say about the files that it came from
    */
-  public static String of(Decision decision, Optional<Bibliography> bibliography) {
+  public static String of(
+      Decision decision, Optional<Bibliography> bibliography, List<Diagnostic> remarks) {
     DecisionJson writer = new DecisionJson(new Sources(bibliography));
-    return Json.object(json -> writer.decision(json, decision));
+    return Json.object(
+        json -> {
+          writer.decision(json, decision);
+          json.objects("remarks", remarks, DiagnosticsJson::problem);
+        });
   }
 
   private void decision(Json json, Decision decision) throws IOException {

@@ -14,7 +14,7 @@ public final class DiagnosticsJson {
     return Json.object(json -> json.objects("problems", diagnostics, DiagnosticsJson::problem));
   }
 
-  private static void problem(Json json, Diagnostic problem) throws IOException {
+  static void problem(Json json, Diagnostic problem) throws IOException {
     json.text("code", problem.code().id());
     json.text("severity", problem.severity().name().toLowerCase(Locale.ROOT));
     place(json, problem.at());

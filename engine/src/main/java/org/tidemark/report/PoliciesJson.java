@@ -4,14 +4,24 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import org.tidemark.model.Header;
+import org.tidemark.source.Diagnostic;
 
 /** The policies that there are, as JSON. */
 public final class PoliciesJson {
   private PoliciesJson() {}
 
-  public static String of(List<Header> policies, LocalDate today) {
+  /**
+   * The list.
+   *
+   * @param policies the sound ones
+   * @param problems what is wrong with the others
+   */
+  public static String of(List<Header> policies, List<Diagnostic> problems, LocalDate today) {
     return Json.object(
-        json -> json.objects("policies", policies, (one, header) -> policy(one, header, today)));
+        json -> {
+          json.objects("policies", policies, (one, header) -> policy(one, header, today));
+          json.objects("problems", problems, DiagnosticsJson::problem);
+        });
   }
 
   private static void policy(Json json, Header header, LocalDate today) throws IOException {

@@ -49,6 +49,7 @@ public enum DiagnosticCode {
   UNKNOWN_CITATION("The bibliography has no such entry."),
   UNKNOWN_QUESTION("The policy does not answer this question."),
   UNKNOWN_POLICY("No policy has this name."),
+  FOLDER_NAME("A policy has another name than the folder in which it is looked for."),
   // logic
   CANNOT_HOLD("The condition can never hold."),
   RULE_CANNOT_FIRE("The rule cannot fire, since something that it needs is not stated."),

@@ -2,6 +2,8 @@ package org.tidemark.cli.command;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.Asked;
@@ -17,6 +19,7 @@ import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Bibliography;
 import org.tidemark.report.DecisionJson;
 import org.tidemark.report.DecisionText;
+import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -70,6 +73,8 @@ final class CheckCommand extends Verb {
 
   @Mixin private final Today today = new Today();
 
+  private final List<Diagnostic> remarks = new ArrayList<>();
+
   CheckCommand(Console console) {
     super(console);
   }
@@ -83,18 +88,26 @@ final class CheckCommand extends Verb {
     Loaded<EffectivePolicy> policy = policies.policy(tidemark);
     return policy.match(
         p -> {
-          console().remarks(policy.diagnostics());
+          remark(policy.diagnostics());
           return file == null ? interview(tidemark, p) : fromFile(tidemark, p, file);
         },
         broken -> noPolicy(broken, json));
   }
 
   private ExitCode fromFile(Tidemark tidemark, EffectivePolicy policy, Path path) {
-    return tidemark
-        .findings(path, policy)
-        .match(
-            asked -> answer(tidemark, policy, asked),
-            broken -> console().refuse(broken, json, ExitCode.FINDINGS_BROKEN));
+    Loaded<Asked> findings = tidemark.findings(path, policy);
+    return findings.match(
+        asked -> {
+          remark(findings.diagnostics());
+          return answer(tidemark, policy, asked);
+        },
+        broken -> console().refuse(broken, json, ExitCode.FINDINGS_BROKEN));
+  }
+
+  /** Beside an answer for people, and in it for programs. */
+  private void remark(List<Diagnostic> said) {
+    remarks.addAll(said);
+    console().remarks(json ? List.of() : said);
   }
 
   private ExitCode answer(Tidemark tidemark, EffectivePolicy policy, Asked asked) {
@@ -143,7 +156,7 @@ final class CheckCommand extends Verb {
     console()
         .answer(
             json
-                ? DecisionJson.of(decision, known)
+                ? DecisionJson.of(decision, known, remarks)
                 : DecisionText.of(decision, policy.vocabulary(), known));
     return ExitCode.DONE;
   }

@@ -2,6 +2,7 @@ package org.tidemark.cli.command;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.tidemark.Listing;
 import org.tidemark.cli.options.FolderOptions;
 import org.tidemark.cli.options.Today;
 import org.tidemark.cli.output.Console;
@@ -9,7 +10,6 @@ import org.tidemark.cli.output.ExitCode;
 import org.tidemark.model.Header;
 import org.tidemark.report.PoliciesJson;
 import org.tidemark.report.PoliciesText;
-import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
     name = "policies",
     description = {
       "Lists the policies that can be named: owner, edition, kind, population, status and review date.",
-      "Each is read and checked on the way, so a broken one is reported here too."
+      "Each is read and checked on the way, and what is wrong with a broken one is said beside the list."
     },
     footer = {
       "",
@@ -40,14 +40,16 @@ final class PoliciesCommand extends Verb {
 
   @Override
   ExitCode run() {
-    Loaded<List<Header>> headers = folders.tidemark().policies();
+    Listing listing = folders.tidemark().policies();
+    List<Header> sound = listing.policies();
     LocalDate day = today.day();
-    return headers.match(
-        all -> list(all, day), broken -> console().refuse(broken, json, ExitCode.POLICY_BROKEN));
-  }
-
-  private ExitCode list(List<Header> headers, LocalDate day) {
-    console().answer(json ? PoliciesJson.of(headers, day) : PoliciesText.of(headers, day));
-    return headers.isEmpty() ? ExitCode.NOTHING_FOUND : ExitCode.DONE;
+    console()
+        .answer(
+            json ? PoliciesJson.of(sound, listing.problems(), day) : PoliciesText.of(sound, day));
+    if (!listing.problems().isEmpty()) {
+      console().remarks(json ? List.of() : listing.problems());
+      return ExitCode.POLICY_BROKEN;
+    }
+    return sound.isEmpty() ? ExitCode.NOTHING_FOUND : ExitCode.DONE;
   }
 }

@@ -1,0 +1,18 @@
+package org.tidemark;
+
+import java.util.List;
+import org.tidemark.model.Header;
+import org.tidemark.source.Diagnostic;
+
+/**
+ * The policies that can be named.
+ *
+ * @param policies the headers of the sound ones, those of the folders first
+ * @param problems what is wrong with the others; empty if there are none
+ */
+public record Listing(List<Header> policies, List<Diagnostic> problems) {
+  public Listing {
+    policies = List.copyOf(policies);
+    problems = List.copyOf(problems);
+  }
+}
