@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.tidemark.cli.output.ExitCode;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -14,6 +13,9 @@ import picocli.CommandLine.ParseResult;
 
 /** A fault of the program: one line, never an answer, and the details only in a file asked for. */
 final class Fault implements IExecutionExceptionHandler {
+  private static final String ASK =
+      "Please report it; with --fault-file FILE before the verb, details are kept.";
+
   private final RootCommand root;
 
   Fault(RootCommand root) {
@@ -21,24 +23,27 @@ final class Fault implements IExecutionExceptionHandler {
   }
 
   @Override
-  public int handleExecutionException(Exception fault, CommandLine line, ParseResult parsed)
-      throws IOException {
+  public int handleExecutionException(Exception fault, CommandLine line, ParseResult parsed) {
+    return report(fault, line.getErr());
+  }
+
+  /** Says so in one line. */
+  int report(Throwable fault, PrintWriter err) {
     String kind = fault.getClass().getSimpleName();
-    line.getErr()
-        .println(
-            "tidemark: a fault of the program itself (" + kind + "). It gave no answer. " + ask());
-    Optional<Path> file = root.faultFile();
-    if (file.isPresent()) {
-      try (PrintWriter details = new PrintWriter(Files.newBufferedWriter(file.get(), UTF_8))) {
-        fault.printStackTrace(details);
-      }
-    }
+    err.println(
+        "tidemark: a fault of the program itself ("
+            + kind
+            + "). It gave no answer. "
+            + root.faultFile().map(file -> kept(fault, file)).orElse(ASK));
     return ExitCode.INTERNAL_FAULT.number();
   }
 
-  private String ask() {
-    return root.faultFile()
-        .map(file -> "Please report it with the details in " + file + ".")
-        .orElse("Please report it; with --fault-file FILE before the verb, details are kept.");
+  private static String kept(Throwable fault, Path file) {
+    try (PrintWriter details = new PrintWriter(Files.newBufferedWriter(file, UTF_8))) {
+      fault.printStackTrace(details);
+      return "Please report it with the details in " + file + ".";
+    } catch (IOException notWritten) {
+      return "Please report it. The details could not be written to " + file + ".";
+    }
   }
 }

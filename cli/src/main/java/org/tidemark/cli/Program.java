@@ -2,6 +2,8 @@ package org.tidemark.cli;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.tidemark.cli.command.Verbs;
 import org.tidemark.cli.command.WrongCommandLine;
 import org.tidemark.cli.output.Console;
@@ -15,20 +17,33 @@ final class Program {
 
   /** Runs it and returns the number of an {@link ExitCode}. */
   static int run(Console console, String... args) {
-    int code = commandLine(console, args).execute(args);
+    RootCommand root = new RootCommand();
+    Fault fault = new Fault(root);
+    // A task keeps whatever goes wrong in it, errors of the machine too, such as too little memory.
+    FutureTask<Integer> task =
+        new FutureTask<>(() -> commandLine(root, fault, console, args).execute(args));
+    task.run();
+    int code;
+    try {
+      code = task.get();
+    } catch (ExecutionException wrong) {
+      code = fault.report(wrong.getCause() == null ? wrong : wrong.getCause(), console.err());
+    } catch (InterruptedException stopped) {
+      code = fault.report(stopped, console.err());
+    }
     console.out().flush();
     console.err().flush();
     return code;
   }
 
-  private static CommandLine commandLine(Console console, String... args) {
-    RootCommand root = new RootCommand();
+  private static CommandLine commandLine(
+      RootCommand root, Fault fault, Console console, String... args) {
     CommandLine line = new CommandLine(root);
     Verbs.add(line, console, args);
     line.setOut(console.out()).setErr(console.err());
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     line.setParameterExceptionHandler(new WrongCommandLine());
-    line.setExecutionExceptionHandler(new Fault(root));
+    line.setExecutionExceptionHandler(fault);
     ends(line);
     line.getSubcommands().values().forEach(Program::ends);
     return line;
