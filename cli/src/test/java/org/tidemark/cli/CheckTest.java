@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -178,6 +182,18 @@ class CheckTest {
     assertTrue(
         ran.err().startsWith("The file asks `use` and --question asks `pass`. Ask one of them."),
         ran::err);
+  }
+
+  @Test
+  void aQuestionThatThePolicyDoesNotAnswerGetsThoseThatItDoes() throws IOException {
+    Path file = Files.createTempFile(Path.of("target"), "findings", ".yaml");
+    Files.writeString(file, "ph: 5\n", StandardCharsets.UTF_8);
+    Ran ran = Ran.with("check", "--findings", file.toString(), "--question", "feed");
+    assertEquals(2, ran.code());
+    assertTrue(
+        ran.err().contains("`example-general-adult` does not answer the question `feed`"),
+        ran::err);
+    assertTrue(ran.err().contains("help: ask one of: pass, use\n"), ran::err);
   }
 
   @Test
