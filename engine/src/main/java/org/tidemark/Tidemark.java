@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tidemark.decide.Decider;
 import org.tidemark.guide.GuidanceSearch;
+import org.tidemark.guide.GuidanceShelf;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.load.BibliographyLoader;
 import org.tidemark.model.Bibliography;
@@ -22,6 +23,7 @@ public final class Tidemark {
   private final Lazy<Loaded<Bibliography>> bibliography;
   private final PolicyShelf shelf;
   private final Resources resources;
+  private final GuidanceDesk guidance;
 
   private Tidemark(Builder builder) {
     this.resources = new Resources(builder.classPath);
@@ -29,6 +31,7 @@ public final class Tidemark {
         new Lazy<>(
             () -> resources.read("content/sources/bibliography.yaml", BibliographyLoader::load));
     this.shelf = new PolicyShelf(resources, builder.folders, bibliography);
+    this.guidance = new GuidanceDesk(new GuidanceFiles(resources, builder.folders), bibliography);
   }
 
   /** With the policies, the vocabulary and the bibliography that are shipped, and nothing else. */
@@ -83,9 +86,20 @@ public final class Tidemark {
     return Bedside.decider(policy, question);
   }
 
-  /** The guidance with a policy's numbers in it, ready to be searched. */
+  /**
+   * The guidance with a policy's numbers in it, ready to be searched: that which is shipped, as the
+   * folders change it. Read anew each time.
+   */
   public Loaded<GuidanceSearch> guidance(EffectivePolicy policy) {
-    return Guidance.search(resources, policy);
+    return guidance.search(policy);
+  }
+
+  /**
+   * The same for a program that runs on while people edit the folders. Each call reads the files
+   * again; when something in them is broken, what was good for these numbers of this policy stays.
+   */
+  public GuidanceShelf keptGuidance(EffectivePolicy policy) {
+    return guidance.shelf(policy);
   }
 
   /** The cards of a policy; none is printed after its review date. */
@@ -100,7 +114,10 @@ public final class Tidemark {
 
     private Builder() {}
 
-    /** A folder with a hospital's own policies, each in a folder of its name. */
+    /**
+     * A folder with a hospital's own policies, each in a folder of its name, and with its own
+     * guidance: {@code guidance/*.md} and {@code words.yaml}.
+     */
     public Builder folder(Path folder) {
       folders.add(folder);
       return this;

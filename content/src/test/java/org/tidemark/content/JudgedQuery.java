@@ -47,7 +47,7 @@ record JudgedQuery(String id, String text, Map<String, Integer> grades, List<Str
       String[] pair = graded.split(":", -1);
       grades.put(pair[0], Integer.valueOf(pair[1]));
     }
-    List<String> avoid = cells[8].isBlank() ? List.of() : List.of(cells[8].split("\\|", -1));
+    List<String> avoid = cells[7].isBlank() ? List.of() : List.of(cells[7].split("\\|", -1));
     return new JudgedQuery(cells[0], cells[1], grades, avoid);
   }
 

@@ -40,14 +40,28 @@ public final class GuidanceFolder {
     return new GuidanceFolder(folder, origin).onto(new Guidance(List.of(), Words.NONE, Map.of()));
   }
 
+  /** The guidance of files that were read already. */
+  public static Loaded<Guidance> read(
+      List<SourceText> articles, List<SourceText> words, String origin) {
+    GuidanceFolder files = new GuidanceFolder(Path.of(""), origin);
+    return files.onto(
+        new Guidance(List.of(), Words.NONE, Map.of()),
+        files.entries(articles),
+        words.stream().map(files::words).reduce(Words.NONE, Words::and));
+  }
+
   /** Guidance as a hospital's folder changes it. */
   public static Loaded<Guidance> read(Guidance below, Path folder, String origin) {
     return new GuidanceFolder(folder, origin).onto(below);
   }
 
   private Loaded<Guidance> onto(Guidance below) {
-    List<ShelfEntry> entries = entries();
-    Words words = words();
+    List<SourceText> articles =
+        files(folder.resolve("guidance")).stream().flatMap(f -> text(f).stream()).toList();
+    return onto(below, entries(articles), words());
+  }
+
+  private Loaded<Guidance> onto(Guidance below, List<ShelfEntry> entries, Words words) {
     Loaded<Guidance> changed = below.with(entries, words);
     problems.addAll(changed.diagnostics());
     return problems.anyError()
@@ -55,13 +69,10 @@ public final class GuidanceFolder {
         : changed.match(good -> Loaded.good(good, problems.sorted()), Loaded::broken);
   }
 
-  private List<ShelfEntry> entries() {
+  private List<ShelfEntry> entries(List<SourceText> articles) {
     List<ShelfEntry> entries = new ArrayList<>();
     ArticleReader reader = new ArticleReader(origin);
-    for (Path file : files(folder.resolve("guidance"))) {
-      Optional<SourceText> text = text(file);
-      text.map(reader::entry).ifPresent(entry -> keep(entry, entries));
-    }
+    articles.forEach(text -> keep(reader.entry(text), entries));
     return entries;
   }
 
@@ -105,9 +116,11 @@ public final class GuidanceFolder {
   }
 
   private Words words(Path file) {
-    return text(file)
-        .map(text -> problems.keep(new WordsReader().read(text), () -> Words.NONE))
-        .orElse(Words.NONE);
+    return text(file).map(this::words).orElse(Words.NONE);
+  }
+
+  private Words words(SourceText text) {
+    return problems.keep(new WordsReader().read(text), () -> Words.NONE);
   }
 
   private Optional<SourceText> text(Path file) {

@@ -33,10 +33,24 @@ public final class GuidanceSearch {
     Map<String, String> first = index.routes().first(meanings);
     Optional<String> note = first.isEmpty() ? outside(meanings, pieces) : Optional.empty();
     if (note.isPresent()) {
-      return new Found(reading, List.of(), note);
+      return new Found(reading, Optional.empty(), List.of(), note);
     }
     List<Placed> placed = place(ask, reading, pieces, first);
-    return new Found(reading, hits(ask, reading, pieces, placed), emptyNote(placed));
+    Optional<String> says = first.isEmpty() ? atNumber(reading) : Optional.empty();
+    return new Found(reading, says, hits(ask, reading, pieces, placed), emptyNote(placed));
+  }
+
+  /**
+   * What the policy says at the first number that it speaks of. Not asked where another answer
+   * comes first: an emergency, or a tube that this policy is not for.
+   */
+  private Optional<String> atNumber(QueryReading reading) {
+    return reading.numbers().stream().map(policy.answers()).flatMap(Optional::stream).findFirst();
+  }
+
+  /** Up to so many titles and questions that begin as was typed. */
+  public List<String> suggest(String begun, int limit) {
+    return index.suggest(begun, limit);
   }
 
   private static Optional<String> emptyNote(List<Placed> placed) {

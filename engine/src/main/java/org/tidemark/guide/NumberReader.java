@@ -45,6 +45,9 @@ final class NumberReader {
   /** Words that say a number near them is a pH although its name was not typed. */
   private static final Pattern ABOUT_PH = Pattern.compile("\\b(?:ph|strip|strips|acid|acidic)\\b");
 
+  /** A number right after the name is a pH, even one that no strip shows. */
+  private static final Pattern NAMED_PH = Pattern.compile("\\bph ?(?:is|was|of|=|:)? ?$");
+
   private NumberReader() {}
 
   /** The query with decimal points where decimal commas were typed. */
@@ -60,7 +63,8 @@ final class NumberReader {
     while (number.find()) {
       BigDecimal value = new BigDecimal(number.group(1));
       String unit = UNITS.getOrDefault(number.group(2) == null ? "" : number.group(2), "");
-      boolean ph = aboutPh && unit.isEmpty() && value.compareTo(HIGHEST_PH) <= 0;
+      boolean named = NAMED_PH.matcher(text.substring(0, number.start())).find();
+      boolean ph = unit.isEmpty() && (named || (aboutPh && value.compareTo(HIGHEST_PH) <= 0));
       numbers.add(new QueryReading.Measured(value, ph ? PH : unit));
     }
     return numbers;

@@ -21,6 +21,7 @@ public final class HitsJson {
                 correction.text("typed", c.typed());
                 correction.text("taken", c.taken());
               });
+          json.text("at-this-number", found.atThisNumber());
           json.text("note", found.note());
           json.objects("hits", found.hits(), HitsJson::hit);
         });

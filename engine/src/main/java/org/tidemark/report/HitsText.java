@@ -15,6 +15,7 @@ public final class HitsText {
         .corrections()
         .forEach(c -> sheet.line("`" + c.typed() + "` was read as `" + c.taken() + "`."));
     found.note().ifPresent(sheet::paragraph);
+    found.atThisNumber().ifPresent(says -> sheet.paragraph(says).blank());
     List<Hit> hits = found.hits();
     for (int i = 0; i < hits.size(); i++) {
       if (i > 0) {
@@ -27,11 +28,14 @@ public final class HitsText {
 
   private static void hit(Sheet sheet, String number, Hit hit) {
     sheet.hanging(number + "  ", (hit.actNow() ? "!! ACT NOW: " : "") + hit.title());
-    hit.atThisNumber().ifPresent(says -> sheet.hanging("   ", says));
     sheet.hanging("   ", hit.snippet().marked("*", "*"));
     sheet.hanging(
-        "   ", "[" + where(hit) + "; " + hit.policy() + ", edition " + hit.edition() + "]");
+        "   ", "[" + where(hit) + "; text of " + hit.origin() + "; " + numbers(hit) + "]");
     hit.reasons().forEach(reason -> sheet.hanging("   - ", reason));
+  }
+
+  private static String numbers(Hit hit) {
+    return "numbers of " + hit.policy() + ", edition " + hit.edition();
   }
 
   private static String where(Hit hit) {

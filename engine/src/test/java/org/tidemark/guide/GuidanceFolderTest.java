@@ -159,13 +159,17 @@ class GuidanceFolderTest {
   @Test
   void theLastGoodIndexStaysWhenTheNextIsBroken() {
     GuidanceShelf shelf = new GuidanceShelf();
-    assertTrue(shelf.index().isEmpty());
-    GuidanceIndex good = Fixture.index();
+    assertTrue(shelf.search().isEmpty());
+    GuidanceSearch good = Fixture.search();
     shelf.offer(Loaded.good(good));
     assertFalse(shelf.stale());
     Words dead = Fixture.words("same:\n  - words: [\"---\", \"dash\"]\n");
-    shelf.offer(GuidanceIndex.of(List.of(), dead));
-    assertEquals(good, shelf.index().orElseThrow());
+    shelf.offer(
+        GuidanceIndex.of(List.of(), dead)
+            .match(
+                index -> Loaded.good(index.search(PolicyContext.of("example", "1"))),
+                Loaded::broken));
+    assertEquals(good, shelf.search().orElseThrow());
     assertTrue(shelf.stale());
     assertEquals("dead-word", shelf.diagnostics().get(0).code().id());
     shelf.offer(Loaded.good(good));

@@ -2,6 +2,7 @@ package org.tidemark.cli.command;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.Tidemark;
 import org.tidemark.cli.options.PolicyOptions;
@@ -16,6 +17,7 @@ import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Worded;
 import org.tidemark.report.HitsJson;
 import org.tidemark.report.HitsText;
+import org.tidemark.report.SuggestionsJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,9 +35,12 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  tidemark find no aspirate",
       "  tidemark find ph 5.5 on omeprazole --limit 3",
-      "  tidemark find how far to push it in --for newborn --explain"
+      "  tidemark find how far to push it in --for newborn --explain",
+      "  tidemark find --suggest no asp"
     })
 final class FindCommand extends Verb {
+  private static final int SUGGESTIONS = 8;
+
   @Parameters(arity = "1..*", paramLabel = "WORDS", description = "What to look for.")
   private List<String> words = List.of();
 
@@ -54,6 +59,11 @@ final class FindCommand extends Verb {
 
   @Option(names = "--explain", description = "Says why each is there.")
   private boolean explain;
+
+  @Option(
+      names = "--suggest",
+      description = "Lists up to eight titles and questions that hold the words begun.")
+  private boolean suggest;
 
   @Mixin private final PolicyOptions policies = new PolicyOptions();
 
@@ -92,8 +102,15 @@ final class FindCommand extends Verb {
     return tidemark
         .guidance(policy)
         .match(
-            guidance -> show(guidance, ask),
+            guidance -> suggest ? suggestions(guidance, ask.text()) : show(guidance, ask),
             broken -> console().refuse(broken, json, ExitCode.POLICY_BROKEN));
+  }
+
+  private ExitCode suggestions(GuidanceSearch guidance, String begun) {
+    List<String> lines = guidance.suggest(begun, SUGGESTIONS);
+    String text = lines.stream().map(line -> line + "\n").collect(Collectors.joining());
+    console().answer(json ? SuggestionsJson.of(begun, lines) : text);
+    return lines.isEmpty() ? ExitCode.NOTHING_FOUND : ExitCode.DONE;
   }
 
   private ExitCode show(GuidanceSearch guidance, Ask ask) {

@@ -18,6 +18,7 @@ public class FolderOptions {
       paramLabel = "FOLDER",
       description = {
         "A folder with your hospital's policies, each in a folder of its name that holds policy.yaml.",
+        "The verb find also reads your own guidance there: guidance/*.md and words.yaml.",
         "May be given more than once."
       })
   private final List<Path> folders = new ArrayList<>();
