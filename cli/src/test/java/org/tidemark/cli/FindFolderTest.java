@@ -65,7 +65,7 @@ class FindFolderTest {
   @Test
   void anArticleIsAddedWithThePolicysNumberAndSaysWhoseItIs() {
     String text = find("where is the feed store", "--limit", "1").out();
-    assertTrue(text.contains("The limit is pH 5.0."), text);
+    assertTrue(text.contains("is* pH 5.0."), text);
     assertTrue(text.contains("text of example-general; numbers of"), text);
     assertEquals("example-general", first("where is the feed store").path("origin").asText());
   }
@@ -80,7 +80,7 @@ class FindFolderTest {
   @Test
   void anArticleIsReplaced() throws IOException {
     article("blocked", "", "Use our own way. [common practice]\n");
-    JsonNode hit = first("blocked tube");
+    JsonNode hit = first("our own blocked");
     assertEquals("Our own blocked", hit.path("title").asText());
     assertEquals("example-general", hit.path("origin").asText());
   }
@@ -96,25 +96,25 @@ class FindFolderTest {
   @Test
   void anUnknownCitationIsAnErrorAtItsPlace() throws IOException {
     article("feed-store", "", "First.\n\nSecond. [XX-99]\n");
-    refused("feed-store.md:11:10: the bibliography has no `XX-99`");
+    refused("feed-store.md:12:10: error: the bibliography has no `XX-99`");
   }
 
   @Test
   void anUnknownValueIsAnErrorAtItsPlace() throws IOException {
     article("feed-store", "", "Wait $values.retest_wiat first.\n");
-    refused("feed-store.md:9:");
+    refused("feed-store.md:10:6: error: there is no $values.retest_wiat here");
   }
 
   @Test
   void aBrokenTemplateIsAnErrorAtItsPlace() throws IOException {
     article("feed-store", "", "First.\n#if($stated.retest_wait)Wait.\n");
-    refused("feed-store.md:10:");
+    refused("feed-store.md:12:1: error: the template cannot be read");
   }
 
   @Test
   void aDeadLinkIsAnErrorAtItsPlace() throws IOException {
     article("feed-store", "see-also: [blokced]\n", GOOD);
-    refused("feed-store.md:8:12: no article is called `blokced`");
+    refused("feed-store.md:9:12: error: no article is called `blokced`");
   }
 
   @Test

@@ -24,7 +24,7 @@ class FindTest {
   @Test
   void theTextHasThePolicysNumber() {
     String text = Ran.with("find", "ph", "5.5", "--limit", "1").out();
-    assertTrue(text.startsWith("1  Which pH lets you use the tube\n"), text);
+    assertTrue(text.contains("\n\n1  Which pH lets you use the tube\n"), text);
     assertTrue(text.contains("5.0 or less"), text);
   }
 
@@ -32,6 +32,17 @@ class FindTest {
   void reasonsAreGivenOnRequest() {
     String text = Ran.with("find", "ph", "5.5", "--limit", "1", "--explain").out();
     assertTrue(text.contains("   - moved up for the number typed\n"), text);
+  }
+
+  @Test
+  void whatIsBegunIsCompleted() {
+    Ran ran = Ran.with("find", "--suggest", "no", "asp");
+    assertEquals(0, ran.code());
+    assertTrue(ran.out().startsWith("no aspirate\n"), ran.out());
+    JsonNode json = Repo.json(Ran.with("find", "--suggest", "tube", "--json").out());
+    assertEquals("tube", json.path("typed").asText());
+    assertEquals(8, json.path("suggestions").size());
+    assertEquals(5, Ran.with("find", "--suggest", "qwertzu").code());
   }
 
   @Test
