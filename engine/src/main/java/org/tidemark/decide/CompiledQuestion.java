@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.tidemark.layer.Atom;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Condition;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Rule;
 
@@ -59,6 +60,23 @@ public final class CompiledQuestion {
   public static CompiledQuestion of(EffectivePolicy policy, EffectiveQuestion question) {
     List<Rule> rules = rules(policy, question);
     CellSpace space = CellSpace.of(policy.vocabulary(), atoms(policy, rules));
+    return new CompiledQuestion(policy, question, rules, space, space.size());
+  }
+
+  /**
+   * The same, with measures also cut at the ends of the bands that the policy leaves open, so that
+   * each cell lies inside such a band or outside it, even where no rule looks at the band.
+   */
+  public static CompiledQuestion cutAtOpenBands(
+      EffectivePolicy policy, EffectiveQuestion question) {
+    List<Rule> rules = rules(policy, question);
+    List<Atom> atoms = new ArrayList<>(atoms(policy, rules));
+    CellSpace plain = CellSpace.of(policy.vocabulary(), atoms);
+    policy.bands().stream()
+        .filter(b -> b.notStated().isPresent() && plain.position(b.of()).isPresent())
+        .map(b -> new Condition.InNamedBand(b.of(), b.name()))
+        .forEach(b -> atoms.addAll(Conditions.atoms(policy, b)));
+    CellSpace space = CellSpace.of(policy.vocabulary(), atoms);
     return new CompiledQuestion(policy, question, rules, space, space.size());
   }
 

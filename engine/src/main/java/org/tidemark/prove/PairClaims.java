@@ -28,7 +28,7 @@ final class PairClaims {
 
   PairClaims(EffectivePolicy policy, EffectiveQuestion question, int budget) {
     this.policy = policy;
-    this.compiled = CompiledQuestion.of(policy, question);
+    this.compiled = CompiledQuestion.cutAtOpenBands(policy, question);
     this.question = question.name();
     this.replay = new Replay(policy, question.name(), compiled.space());
     this.budget = budget;

@@ -32,6 +32,7 @@ import org.tidemark.model.Term;
 import org.tidemark.model.Value;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.model.Worse;
+import org.tidemark.source.Loaded;
 import org.tidemark.source.Place;
 import org.tidemark.source.SourceText;
 
@@ -46,9 +47,16 @@ public final class GeneratedPolicies {
   private final Random random;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Term> terms = new ArrayList<>();
+  private final Optional<Trimmings> trimmings;
 
   private GeneratedPolicies(long seed) {
     this.random = new Random(seed);
+    this.trimmings = Optional.empty();
+  }
+
+  private GeneratedPolicies(long seed, Trimmings trimmings) {
+    this.random = new Random(seed);
+    this.trimmings = Optional.of(trimmings);
   }
 
   /** A policy with one question, {@code use}. The same seed gives the same policy. */
@@ -61,17 +69,29 @@ public final class GeneratedPolicies {
    * something more or something less.
    */
   public static List<EffectivePolicy> twoAlike(long seed, int findings, int rules) {
-    GeneratedPolicies generator = new GeneratedPolicies(seed);
-    generator.vocabulary(findings);
-    List<Rule> first = generator.rules(rules);
+    return new GeneratedPolicies(seed).twoAlike(findings, rules);
+  }
+
+  /**
+   * The same with all that a policy may have beside its rules: named bands and values, of which
+   * some are not stated, tests that must not count, a scope, axes left open, and steps to fall back
+   * on.
+   */
+  public static List<EffectivePolicy> twoTrimmed(long seed, int findings, int rules) {
+    return new GeneratedPolicies(seed, new Trimmings(seed)).twoAlike(findings, rules);
+  }
+
+  private List<EffectivePolicy> twoAlike(int findings, int rules) {
+    vocabulary(findings);
+    List<Rule> first = rules(rules);
     List<Rule> second = new ArrayList<>(first);
-    if (generator.random.nextBoolean()) {
-      second.remove(generator.random.nextInt(second.size() - 2) + 2);
+    if (random.nextBoolean()) {
+      second.remove(random.nextInt(second.size() - 2) + 2);
     }
-    if (generator.random.nextBoolean()) {
-      second.add(generator.rule("more", Effect.HOLD, Set.of()));
+    if (random.nextBoolean()) {
+      second.add(rule("more", Effect.HOLD, Set.of()));
     }
-    return List.of(generator.policy(first), generator.policy(second));
+    return List.of(policy(first), policy(second));
   }
 
   private EffectivePolicy make(int howManyFindings, int howManyRules) {
@@ -98,12 +118,17 @@ public final class GeneratedPolicies {
     Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
     Policy policy =
         new Policy(header(), List.of(), List.of(), List.of(), terms, List.of(use), care, List.of());
-    return Layering.combine(new Vocabulary("v", 1, findings), List.of(policy))
+    return combined(
+            trimmings.map(t -> t.put(policy, findings, this::combined, this::given)).orElse(policy))
         .match(
             p -> p,
             errors -> {
               throw new AssertionError(errors.toString());
             });
+  }
+
+  private Loaded<EffectivePolicy> combined(Policy policy) {
+    return Layering.combine(new Vocabulary("v", 1, findings), List.of(policy));
   }
 
   private static Header header() {
@@ -166,6 +191,9 @@ public final class GeneratedPolicies {
   }
 
   private Domain measure() {
+    if (trimmings.isPresent()) {
+      return trimmings.get().measure();
+    }
     List<Option> words =
         random.nextBoolean() ? List.of(new Option("not-recorded", "Not recorded")) : List.of();
     return new Domain.Measure(
@@ -242,6 +270,9 @@ public final class GeneratedPolicies {
 
   private Condition test() {
     Finding finding = findings.get(random.nextInt(findings.size()));
+    if (finding.domain() instanceof Domain.Measure && trimmings.isPresent()) {
+      return trimmings.get().test(finding);
+    }
     if (finding.domain() instanceof Domain.Measure) {
       return random.nextInt(5) == 0
           ? new Condition.OtherThan(finding.name(), new Value.Amount(reading()))
