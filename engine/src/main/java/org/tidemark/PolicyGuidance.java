@@ -3,6 +3,7 @@ package org.tidemark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.tidemark.guide.Article;
 import org.tidemark.guide.Citations;
@@ -34,24 +35,40 @@ final class PolicyGuidance {
 
   static Loaded<GuidanceSearch> search(
       GuidanceFiles files, Lazy<Loaded<Bibliography>> bibliography, EffectivePolicy policy) {
+    return with(files, policy, all -> all.search(bibliography, policy));
+  }
+
+  /** The articles themselves, the policy's numbers in them. */
+  static Loaded<List<FilledArticle>> articles(
+      GuidanceFiles files, Lazy<Loaded<Bibliography>> bibliography, EffectivePolicy policy) {
+    return with(files, policy, all -> all.articles(bibliography));
+  }
+
+  private static <T> Loaded<T> with(
+      GuidanceFiles files, EffectivePolicy policy, Function<PolicyGuidance, Loaded<T>> use) {
     Loaded<Guidance> read = files.read();
     return read.match(
         guidance -> {
           PolicyGuidance all = new PolicyGuidance(guidance, PolicyViews.of(policy));
           all.problems.addAll(read.diagnostics());
-          return all.search(bibliography, policy);
+          return use.apply(all);
         },
         Loaded::broken);
   }
 
-  private Loaded<GuidanceSearch> search(
-      Lazy<Loaded<Bibliography>> bibliography, EffectivePolicy policy) {
+  private Loaded<List<FilledArticle>> articles(Lazy<Loaded<Bibliography>> bibliography) {
     cite(bibliography);
     List<FilledArticle> filled = new ArrayList<>();
     guidance.articles().forEach(article -> fill(article, filled));
-    if (problems.anyError()) {
-      return Loaded.broken(problems.sorted());
-    }
+    return problems.conclude(() -> List.copyOf(filled));
+  }
+
+  private Loaded<GuidanceSearch> search(
+      Lazy<Loaded<Bibliography>> bibliography, EffectivePolicy policy) {
+    return articles(bibliography).match(filled -> search(filled, policy), Loaded::broken);
+  }
+
+  private Loaded<GuidanceSearch> search(List<FilledArticle> filled, EffectivePolicy policy) {
     return GuidanceIndex.of(filled, guidance.words())
         .match(
             index -> Loaded.good(index.search(context(policy)), problems.sorted()), Loaded::broken);

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.tidemark.decide.Decider;
+import org.tidemark.guide.FilledArticle;
 import org.tidemark.guide.GuidanceSearch;
 import org.tidemark.guide.GuidanceShelf;
 import org.tidemark.layer.EffectivePolicy;
@@ -100,6 +101,11 @@ public final class Tidemark {
    */
   public GuidanceShelf keptGuidance(EffectivePolicy policy) {
     return guidance.shelf(policy);
+  }
+
+  /** One article of the guidance in full, with the policy's numbers in it. */
+  public Loaded<FilledArticle> article(EffectivePolicy policy, String name) {
+    return guidance.article(policy, name);
   }
 
   /** The cards of a policy; none is printed after its review date. */

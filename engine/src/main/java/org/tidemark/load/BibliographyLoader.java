@@ -32,12 +32,12 @@ public final class BibliographyLoader {
     fields.optionalText("value");
     fields.optionalText("for");
     String publication = fields.text("publication").value();
-    fields.optionalText("year");
+    Optional<String> year = fields.optionalText("year").map(Located::value);
     Standing standing =
         fields.requiredWord("standing", Standing.class).orElse(Standing.FROM_MEMORY);
     Optional<String> note = fields.optionalText("note").map(Located::value);
     fields.done();
     return new Bibliography.Entry(
-        entry.key().text(), says, publication, standing, note, Place.at(entry.key().span()));
+        entry.key().text(), says, publication, year, standing, note, Place.at(entry.key().span()));
   }
 }

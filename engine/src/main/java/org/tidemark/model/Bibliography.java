@@ -14,6 +14,7 @@ public final class Bibliography {
    * @param id what others cite, such as {@code PH-01}
    * @param says what it says, in our words
    * @param publication organisation, title, year and section
+   * @param year the year, when it is known
    * @param standing whether it was read
    * @param note corrections and limits
    * @param place where it is written
@@ -22,6 +23,7 @@ public final class Bibliography {
       String id,
       String says,
       String publication,
+      Optional<String> year,
       Standing standing,
       Optional<String> note,
       Place place) {}

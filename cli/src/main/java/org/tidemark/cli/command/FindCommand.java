@@ -1,7 +1,6 @@
 package org.tidemark.cli.command;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.Tidemark;
@@ -13,6 +12,8 @@ import org.tidemark.guide.Found;
 import org.tidemark.guide.GuidanceFilter;
 import org.tidemark.guide.GuidanceSearch;
 import org.tidemark.guide.Population;
+import org.tidemark.guide.Stage;
+import org.tidemark.guide.TubeKind;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Worded;
 import org.tidemark.report.HitsJson;
@@ -51,6 +52,18 @@ final class FindCommand extends Verb {
   private @Nullable String whom;
 
   @Option(
+      names = "--tube",
+      paramLabel = "WHICH",
+      description = "Leaves out what is not for this tube: feeding or drainage.")
+  private @Nullable String tube;
+
+  @Option(
+      names = "--stage",
+      paramLabel = "WHEN",
+      description = "Leaves out other stages: before, during, after, special or govern.")
+  private @Nullable String stage;
+
+  @Option(
       names = "--limit",
       paramLabel = "N",
       defaultValue = "5",
@@ -76,19 +89,27 @@ final class FindCommand extends Verb {
 
   @Override
   ExitCode run() {
-    Optional<Population> population =
-        Optional.ofNullable(whom).flatMap(word -> Worded.find(Population.class, word));
-    if (whom != null && population.isEmpty()) {
-      return wrong(
-          "`" + whom + "` is none of: " + String.join(", ", Worded.words(Population.class)));
-    }
     if (limit < 1) {
       return wrong("--limit is 1 or more.");
     }
-    GuidanceFilter filter =
-        population.map(GuidanceFilter.ALL::population).orElse(GuidanceFilter.ALL);
+    GuidanceFilter filter = GuidanceFilter.ALL;
+    try {
+      filter = whom == null ? filter : filter.population(one(Population.class, whom));
+      filter = tube == null ? filter : filter.tube(one(TubeKind.class, tube));
+      filter = stage == null ? filter : filter.stage(one(Stage.class, stage));
+    } catch (IllegalArgumentException unknown) {
+      return wrong(String.valueOf(unknown.getMessage()));
+    }
     Ask ask = Ask.of(String.join(" ", words)).filter(filter).limit(limit);
     return search(explain ? ask.explained() : ask);
+  }
+
+  private static <E extends Enum<E> & Worded> E one(Class<E> type, String word) {
+    return Worded.find(type, word)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "`" + word + "` is none of: " + String.join(", ", Worded.words(type))));
   }
 
   private ExitCode search(Ask ask) {

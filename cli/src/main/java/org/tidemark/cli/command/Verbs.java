@@ -16,6 +16,7 @@ public final class Verbs {
     Map<String, Function<Console, Verb>> all = new LinkedHashMap<>();
     all.put("check", CheckCommand::new);
     all.put("find", FindCommand::new);
+    all.put("read", ReadCommand::new);
     all.put("card", CardCommand::new);
     all.put("policies", PoliciesCommand::new);
     all.put("prove", ProveCommand::new);
