@@ -58,6 +58,7 @@ class CardsTest {
     values.put("ph_cut_off", cutOff);
     values.put("second_reader_above", "4.0");
     values.put("sample_least", "1 mL");
+    values.put("signs_contact", "critical care outreach");
     values.put("head_up", "30 degrees");
     values.put("retest_wait", "60 minutes");
     Map<String, Boolean> stated = new TreeMap<>();

@@ -46,6 +46,9 @@ final class SnippetFinder {
   }
 
   Found find(Entry entry) {
+    if (entry.article().actNow() && !entry.sections().isEmpty()) {
+      return opening(entry.sections().get(0));
+    }
     Found best = new Found("", new Snippet("", List.of()));
     double most = -1;
     for (Section section : entry.sections()) {
@@ -58,6 +61,12 @@ final class SnippetFinder {
       }
     }
     return best;
+  }
+
+  /** When minutes count the first thing to do is shown, whatever was asked. */
+  private Found opening(Section section) {
+    String block = section.blocks().isEmpty() ? "" : section.blocks().get(0);
+    return new Found(section.heading(), new Snippet(block, candidate(block).marks()));
   }
 
   private record Candidate(List<Snippet.Mark> marks, double worth) {}

@@ -7,6 +7,10 @@ final class PolicyChecks {
   private PolicyChecks() {}
 
   static void check(EffectivePolicy policy, Problems problems) {
+    new LimitChecks(policy, problems).check();
+    if (problems.anyError()) {
+      return; // what follows looks at readings, and a limit that no reading has would only mislead
+    }
     new EvidenceChecks(policy, problems).check();
     new Reach(policy, problems).check();
     new QuestionChecks(policy, problems).check();

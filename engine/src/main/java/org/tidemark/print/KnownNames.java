@@ -26,6 +26,7 @@ final class KnownNames {
           "retest_wait",
           "sample_least",
           "second_reader_above",
+          "signs_contact",
           "set_change",
           "tries_limit",
           "tube_change_polyurethane",

@@ -9,12 +9,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.tidemark.layer.Alternatives;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Barred;
 import org.tidemark.model.Contact;
+import org.tidemark.model.Effect;
 import org.tidemark.model.Fallback;
 import org.tidemark.model.Header;
 import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Rule;
 import org.tidemark.model.Step;
 
 /** Writes a policy down as the texts and lists that guidance and cards may name. */
@@ -47,6 +50,7 @@ public final class PolicyViews {
         values.put(name + "_until", clock(window.until()));
       }
     }
+    callForBreathing().ifPresent(who -> values.put("signs_contact", who));
     return values;
   }
 
@@ -121,6 +125,25 @@ public final class PolicyViews {
     return word || article
         ? open.substring(0, 1).toLowerCase(Locale.ROOT) + open.substring(1)
         : open;
+  }
+
+  /**
+   * Whom the policy calls for trouble with breathing, which is not whom it calls for a doubtful
+   * check.
+   */
+  private Optional<String> callForBreathing() {
+    return policy.question("use").stream()
+        .flatMap(q -> q.rules(Effect.ESCALATE).stream())
+        .filter(this::looksAtBreathing)
+        .flatMap(r -> r.contact().flatMap(policy::contact).stream())
+        .map(c -> clause(c.who()))
+        .findFirst();
+  }
+
+  private boolean looksAtBreathing(Rule rule) {
+    return Alternatives.of(policy, rule.given()).stream()
+        .flatMap(List::stream)
+        .anyMatch(atom -> atom.finding().equals("breathing"));
   }
 
   /** Whom to call, and whom when that person cannot be reached; each contact once. */

@@ -1,0 +1,97 @@
+package org.tidemark.layer;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Domain;
+import org.tidemark.model.PolicyValue;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
+
+/**
+ * Checks each limit against the measure that it is compared with. A number written in place was
+ * checked as it was read; a value knows its measure only here, where a layer above may have changed
+ * it.
+ */
+final class LimitChecks {
+  private final EffectivePolicy policy;
+  private final Problems problems;
+
+  LimitChecks(EffectivePolicy policy, Problems problems) {
+    this.policy = policy;
+    this.problems = problems;
+  }
+
+  void check() {
+    conditions()
+        .flatMap(c -> Alternatives.of(policy, c).stream())
+        .flatMap(List::stream)
+        .forEach(this::check);
+    policy
+        .bands()
+        .forEach(b -> check(Atom.stretch(b.of(), Stretches.of(policy, b.of(), b.band()), false)));
+  }
+
+  private Stream<Condition> conditions() {
+    Stream<Condition> rules =
+        policy.questions().stream().flatMap(q -> q.rules().stream()).map(r -> r.given());
+    return Stream.concat(rules, policy.care().fallbacks().stream().map(f -> f.after()));
+  }
+
+  private void check(Atom atom) {
+    Domain domain = policy.vocabulary().require(atom.finding()).domain();
+    if (domain instanceof Domain.Measure measure && atom.stretch().isPresent()) {
+      Atom.Stretch stretch = atom.stretch().get();
+      Stream.of(stretch.lower(), stretch.upper())
+          .flatMap(Optional::stream)
+          .forEach(n -> fits(n, atom.finding(), measure));
+    }
+  }
+
+  private void fits(BigDecimal number, String finding, Domain.Measure measure) {
+    if (!measure.inRange(number)) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.OUT_OF_RANGE,
+                  at(number),
+                  "`" + finding + "` is compared with " + number.toPlainString())
+              .help(
+                  "it goes from "
+                      + measure.print(measure.lowest())
+                      + " to "
+                      + measure.print(measure.highest())
+                      + " "
+                      + measure.unit()));
+    } else if (!measure.onStep(number)) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.OFF_STEP,
+                  at(number),
+                  "`"
+                      + finding
+                      + "` is compared with "
+                      + number.toPlainString()
+                      + ", which it cannot show")
+              .help(
+                  "it is read in steps of "
+                      + measure.step().toPlainString()
+                      + " "
+                      + measure.unit()
+                      + "; write a number that it can show"));
+    }
+  }
+
+  /** The value that holds the number; the number is where it came from. */
+  private Span at(BigDecimal number) {
+    return policy.values().stream()
+        .filter(v -> v.number().filter(n -> n.compareTo(number) == 0).isPresent())
+        .map(PolicyValue::place)
+        .findFirst()
+        .orElseGet(() -> policy.header().place())
+        .span();
+  }
+}
