@@ -90,6 +90,13 @@ final class Bounds {
     Optional<PolicyValue> value = known.value(typed);
     if (value.isPresent()) {
       checkUnit(value.get(), text, measure);
+      value
+          .filter(v -> v.unit().equals(measure.unit()))
+          .ifPresent(
+              v ->
+                  v.number()
+                      .ifPresent(
+                          n -> Measures.fits(n, v.place().span(), finding, measure, problems)));
       return new Limit.Named(typed);
     }
     if (looksLikeName(typed)) {
