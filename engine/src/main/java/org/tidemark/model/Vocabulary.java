@@ -12,10 +12,23 @@ public final class Vocabulary {
   private final String name;
   private final int edition;
   private final Map<String, Finding> findings;
+  private final List<ListKind> lists;
+  private final List<EventKind> events;
 
   public Vocabulary(String name, int edition, Collection<Finding> findings) {
+    this(name, edition, findings, List.of(), List.of());
+  }
+
+  public Vocabulary(
+      String name,
+      int edition,
+      Collection<Finding> findings,
+      List<ListKind> lists,
+      List<EventKind> events) {
     this.name = name;
     this.edition = edition;
+    this.lists = List.copyOf(lists);
+    this.events = List.copyOf(events);
     this.findings = new LinkedHashMap<>();
     findings.stream()
         .sorted(Comparator.comparing(Finding::askingOrder).thenComparing(Finding::name))
@@ -38,6 +51,16 @@ public final class Vocabulary {
   public Finding require(String wanted) {
     return finding(wanted)
         .orElseThrow(() -> new IllegalArgumentException("no finding is called " + wanted));
+  }
+
+  /** What comes more than once in a tube's record. */
+  public List<ListKind> lists() {
+    return lists;
+  }
+
+  /** What can happen in a tube's record. */
+  public List<EventKind> events() {
+    return events;
   }
 
   /** All findings, in asking order. */

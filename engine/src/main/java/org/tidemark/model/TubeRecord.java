@@ -1,0 +1,48 @@
+package org.tidemark.model;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tidemark.source.Ordered;
+import org.tidemark.source.Place;
+
+/**
+ * What was written of one tube: readings that come more than once, and what happened when. Nothing
+ * in it says whose tube it is.
+ *
+ * @param now the moment of the question, by the policy's local clock
+ * @param lists items by list
+ * @param events what happened, in the order in which it was written
+ */
+public record TubeRecord(
+    Optional<LocalDateTime> now, Map<String, List<Item>> lists, List<Event> events) {
+  public static final TubeRecord NONE = new TubeRecord(Optional.empty(), Map.of(), List.of());
+
+  public TubeRecord {
+    lists = Ordered.map(lists);
+    events = List.copyOf(events);
+  }
+
+  public boolean isEmpty() {
+    return lists.isEmpty() && events.isEmpty();
+  }
+
+  /**
+   * One item of a list. A field that is not there is not known.
+   *
+   * @param at when it was made, if that is recorded
+   * @param fields what is known of it
+   * @param place where it was entered
+   */
+  public record Item(Optional<LocalDateTime> at, Findings fields, Place place) {}
+
+  /**
+   * Something that happened.
+   *
+   * @param at when, if that is recorded
+   * @param what its kind
+   * @param place where it was entered
+   */
+  public record Event(Optional<LocalDateTime> at, String what, Place place) {}
+}
