@@ -51,6 +51,21 @@ final class OneOwner {
                     .help("give both the same name; others find the policy by it"));
   }
 
+  /** What to say when a file that was asked for by its path bears the name of a shipped policy. */
+  static Optional<Diagnostic> namesake(Copy copy, Optional<Copy> shipped) {
+    return shipped
+        .filter(other -> !other.sameTextAs(copy))
+        .map(
+            other ->
+                Diagnostic.warning(
+                        DiagnosticCode.DUPLICATE_NAME,
+                        copy.name(),
+                        "this file bears the name of a policy that is shipped, and differs from it")
+                    .and(other.name(), "the shipped one stands here")
+                    .help(
+                        "give your own policy a name of its own, so that answers show which it was"));
+  }
+
   private static Diagnostic taken(String name, Copy first, Copy other) {
     String rival = other.shipped() ? "a policy that is shipped" : "another policy";
     return Diagnostic.error(

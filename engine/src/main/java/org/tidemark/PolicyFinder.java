@@ -5,8 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tidemark.load.PolicyLoader;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
+import org.tidemark.source.Located;
 
 /** Finds a policy's file: where a path says, beside another policy, in a folder, or shipped. */
 final class PolicyFinder {
@@ -66,15 +68,37 @@ final class PolicyFinder {
         .distinct()
         .filter(Files::isRegularFile)
         .forEach(file -> found.add(Copy.at(file)));
-    String shipped = "policies/" + name + "/" + FILE;
+    String shipped = place(name);
     if (resources.has(shipped)) {
       found.add(resources.text(shipped).match(Copy::shipped, Loaded::broken));
     }
     return found.isEmpty() ? Optional.empty() : Optional.of(OneOwner.of(name, found));
   }
 
-  private static Loaded<Copy> at(Path path) {
-    return Copy.at(Files.isDirectory(path) ? path.resolve(FILE) : path);
+  /** A file may bear the name of a shipped policy, since it was asked for by its own path. */
+  private Loaded<Copy> at(Path path) {
+    Loaded<Copy> read = Copy.at(Files.isDirectory(path) ? path.resolve(FILE) : path);
+    return read.match(
+        copy -> Loaded.good(copy, OneOwner.namesake(copy, shippedNamesake(copy)).stream().toList()),
+        Loaded::broken);
+  }
+
+  private Optional<Copy> shippedNamesake(Copy copy) {
+    return PolicyLoader.named(copy.tree())
+        .map(Located::value)
+        .filter(PolicyFinder::isName)
+        .map(PolicyFinder::place)
+        .filter(resources::has)
+        .flatMap(
+            place ->
+                resources
+                    .text(place)
+                    .match(Copy::shipped, Loaded::<Copy>broken)
+                    .match(Optional::of, broken -> Optional.empty()));
+  }
+
+  private static String place(String name) {
+    return "policies/" + name + "/" + FILE;
   }
 
   /** What is wrong with the folders themselves. */

@@ -12,9 +12,11 @@ import org.tidemark.guide.Guidance;
 import org.tidemark.guide.GuidanceIndex;
 import org.tidemark.guide.GuidanceSearch;
 import org.tidemark.guide.PolicyContext;
+import org.tidemark.guide.Population;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Worded;
 import org.tidemark.print.PolicyView;
 import org.tidemark.print.PolicyViews;
 import org.tidemark.print.TemplateFiller;
@@ -100,11 +102,20 @@ final class PolicyGuidance {
   private static PolicyContext context(EffectivePolicy policy) {
     PolicyContext context =
         PolicyContext.of(policy.name(), Integer.toString(policy.header().edition()))
-            .answers(new AtThisNumber(policy)::says);
+            .answers(new AtThisNumber(policy)::says)
+            .populations(populations(policy));
     return policy
         .value("ph-cut-off")
         .flatMap(PolicyValue::number)
         .map(context::cutOff)
         .orElse(context);
+  }
+
+  private static List<Population> populations(EffectivePolicy policy) {
+    return policy.header().scope().covers().stream()
+        .filter(cover -> cover.finding().equals("population"))
+        .flatMap(cover -> cover.options().stream())
+        .flatMap(option -> Worded.find(Population.class, option).stream())
+        .toList();
   }
 }

@@ -57,13 +57,15 @@ final class PolicyShelf {
     if (found.isEmpty()) {
       return Loaded.broken(unknown(nameOrPath));
     }
-    return found.get().match(this::onItsLayers, Loaded::broken);
+    List<Diagnostic> said = found.get().diagnostics();
+    return found.get().match(top -> onItsLayers(top, said), Loaded::broken);
   }
 
-  private Loaded<EffectivePolicy> onItsLayers(Copy top) {
+  private Loaded<EffectivePolicy> onItsLayers(Copy top, List<Diagnostic> said) {
+    Problems problems = new Problems();
+    problems.addAll(said);
     return vocabulary()
-        .match(
-            v -> new Layers(v, bibliography, finder, new Problems()).combine(top), Loaded::broken);
+        .match(v -> new Layers(v, bibliography, finder, problems).combine(top), Loaded::broken);
   }
 
   /** The policies in the folders, then those that are shipped. */
@@ -74,7 +76,7 @@ final class PolicyShelf {
     for (String name : names(problems)) {
       finder
           .listed(name)
-          .match(this::onItsLayers, Loaded::<EffectivePolicy>broken)
+          .match(top -> onItsLayers(top, List.of()), Loaded::<EffectivePolicy>broken)
           .match(policy -> headers.add(policy.header()), broken -> addAll(problems, broken));
     }
     return new Listing(headers, problems.sorted());

@@ -4,9 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A query with a pH shows what the invented hospital's policy says at that number. */
 class FindNumbersTest {
@@ -45,6 +49,46 @@ class FindNumbersTest {
     assertTrue(found.path("hits").path(0).path("act-now").asBoolean(), found::toString);
   }
 
+  /** What the answer withholds no hit gives away. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "ph 4 nj tube",
+        "ph 4 but choking and blue with feed running",
+        "ph 4 peg tube",
+        "newborn ph 4",
+        "ph 5 for a child"
+      })
+  void noHitSaysWhatTheAnswerWithholds(String typed) {
+    JsonNode found = json(typed);
+    assertTrue(found.path("at-this-number").isNull(), found::toString);
+    assertTrue(found.path("hits").size() > 0, found::toString);
+    found
+        .path("hits")
+        .forEach(hit -> assertTrue(hit.path("at-this-number").isNull(), hit::toString));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "ph 4 | newborn | For newborn babies, use the policy of their own unit.",
+        "ph 4 | child | For children, use the policy of their own unit.",
+        "child with ph 4 | child | For children, use the policy of their own unit.",
+        "ph 4 neonate |  | For newborn babies, use the policy of their own unit.",
+        "newborn ph 4.5 | adult | For newborn babies, use the policy of their own unit.",
+      })
+  void anAdultNumberAnswersForNobodyElse(String typed, String whom, String says) {
+    JsonNode found = whom == null ? json(typed) : json(typed, "--for", whom);
+    assertTrue(found.path("at-this-number").isNull(), found::toString);
+    assertEquals("The numbers here are for adults. " + says, found.path("note").asText());
+  }
+
+  @Test
+  void askedForAdultsItAnswers() {
+    assertTrue(json("ph 4", "--for", "adult").path("at-this-number").asText().contains("count"));
+  }
+
   @Test
   void anotherUnitIsNoPh() {
     assertTrue(json("flush 5 ml ph strip").path("at-this-number").isNull());
@@ -57,7 +101,9 @@ class FindNumbersTest {
     assertTrue(Repo.json(ran.out()).path("at-this-number").isNull(), ran::toString);
   }
 
-  private static JsonNode json(String typed) {
-    return Repo.json(Ran.with("find", typed, "--json").out());
+  private static JsonNode json(String typed, String... more) {
+    List<String> args = new ArrayList<>(List.of("find", typed, "--json"));
+    args.addAll(List.of(more));
+    return Repo.json(Ran.with(args.toArray(String[]::new)).out());
   }
 }

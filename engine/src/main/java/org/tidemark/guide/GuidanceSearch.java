@@ -36,16 +36,12 @@ public final class GuidanceSearch {
       return new Found(reading, Optional.empty(), List.of(), note);
     }
     List<Placed> placed = place(ask, reading, pieces, first);
-    Optional<String> says = first.isEmpty() ? atNumber(reading) : Optional.empty();
-    return new Found(reading, says, hits(ask, reading, pieces, placed), emptyNote(placed));
-  }
-
-  /**
-   * What the policy says at the first number that it speaks of. Not asked where another answer
-   * comes first: an emergency, or a tube that this policy is not for.
-   */
-  private Optional<String> atNumber(QueryReading reading) {
-    return reading.numbers().stream().map(policy.answers()).flatMap(Optional::stream).findFirst();
+    Numbers numbers = new Numbers(index, policy, reading, ask.filter(), first.keySet());
+    return new Found(
+        reading,
+        numbers.says(),
+        hits(ask, numbers, pieces, placed),
+        emptyNote(placed).or(numbers::whyNot));
   }
 
   /** Up to so many titles and questions that begin as was typed. */
@@ -104,18 +100,17 @@ public final class GuidanceSearch {
     }
   }
 
-  private List<Hit> hits(Ask ask, QueryReading reading, List<Piece> pieces, List<Placed> placed) {
+  private List<Hit> hits(Ask ask, Numbers numbers, List<Piece> pieces, List<Placed> placed) {
     SnippetFinder snippets = new SnippetFinder(index.texts(), pieces);
-    Reasons reasons = new Reasons(index.texts(), reading, pieces);
+    Reasons reasons = new Reasons(index.texts(), numbers.reading(), pieces);
     List<Hit> hits = new ArrayList<>();
     for (Placed one : placed) {
-      hits.add(hit(one, snippets, reading, ask.explain() ? reasons.of(one) : List.of()));
+      hits.add(hit(one, snippets, numbers, ask.explain() ? reasons.of(one) : List.of()));
     }
     return hits;
   }
 
-  private Hit hit(
-      Placed placed, SnippetFinder snippets, QueryReading reading, List<String> reasons) {
+  private Hit hit(Placed placed, SnippetFinder snippets, Numbers numbers, List<String> reasons) {
     Article article = placed.entry().article();
     SnippetFinder.Found found = snippets.find(placed.entry());
     return new Hit(
@@ -129,17 +124,8 @@ public final class GuidanceSearch {
         article.id().span(),
         article.actNow(),
         article.pointer(),
-        atNumber(article, reading),
+        numbers.says(article),
         placed.score(),
         reasons);
-  }
-
-  /** What the policy says at the first number that this article speaks of. */
-  private Optional<String> atNumber(Article article, QueryReading reading) {
-    return reading.numbers().stream()
-        .filter(number -> index.routes().speaksOf(article.name(), number))
-        .map(policy.answers())
-        .flatMap(Optional::stream)
-        .findFirst();
   }
 }

@@ -2,17 +2,23 @@ package org.tidemark.report;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.List;
 import org.tidemark.guide.Article;
 import org.tidemark.guide.FilledArticle;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Bibliography;
+import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Located;
 
 /** One article of the guidance in full, as JSON. */
 public final class ArticleJson {
   private ArticleJson() {}
 
-  public static String of(FilledArticle filled, EffectivePolicy policy, Bibliography sources) {
+  public static String of(
+      FilledArticle filled,
+      EffectivePolicy policy,
+      Bibliography sources,
+      List<Diagnostic> remarks) {
     Article article = filled.article();
     return Json.object(
         json -> {
@@ -26,6 +32,7 @@ public final class ArticleJson {
           json.text("policy", policy.name());
           json.number("edition", policy.header().edition());
           json.texts("see-also", article.seeAlso().stream().map(Located::value).toList());
+          json.objects("remarks", remarks, DiagnosticsJson::problem);
         });
   }
 

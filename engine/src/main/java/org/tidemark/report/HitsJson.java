@@ -1,15 +1,17 @@
 package org.tidemark.report;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import org.tidemark.guide.Found;
 import org.tidemark.guide.Hit;
+import org.tidemark.source.Diagnostic;
 
 /** What a search of the guidance found, as JSON. */
 public final class HitsJson {
   private HitsJson() {}
 
-  public static String of(Found found) {
+  public static String of(Found found, List<Diagnostic> remarks) {
     return Json.object(
         json -> {
           json.text("typed", found.reading().typed());
@@ -24,6 +26,7 @@ public final class HitsJson {
           json.text("at-this-number", found.atThisNumber());
           json.text("note", found.note());
           json.objects("hits", found.hits(), HitsJson::hit);
+          json.objects("remarks", remarks, DiagnosticsJson::problem);
         });
   }
 

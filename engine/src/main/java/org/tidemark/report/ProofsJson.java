@@ -8,18 +8,20 @@ import org.tidemark.prove.Comparison;
 import org.tidemark.prove.Proof;
 import org.tidemark.prove.Verdict;
 import org.tidemark.prove.Witness;
+import org.tidemark.source.Diagnostic;
 
 /** What is proved of a policy, and how two editions differ, as JSON. */
 public final class ProofsJson {
   private ProofsJson() {}
 
-  public static String of(EffectivePolicy policy, List<Proof> proofs) {
+  public static String of(EffectivePolicy policy, List<Proof> proofs, List<Diagnostic> remarks) {
     return Json.object(
         json -> {
           json.text("policy", policy.name());
           json.number("edition", policy.header().edition());
           json.flag("all-proved", proofs.stream().allMatch(p -> p.verdict().proved()));
           json.objects("claims", proofs, ProofsJson::proof);
+          json.objects("remarks", remarks, DiagnosticsJson::problem);
         });
   }
 
@@ -53,7 +55,11 @@ public final class ProofsJson {
         });
   }
 
-  public static String of(EffectivePolicy before, EffectivePolicy after, Comparison comparison) {
+  public static String of(
+      EffectivePolicy before,
+      EffectivePolicy after,
+      Comparison comparison,
+      List<Diagnostic> remarks) {
     return Json.object(
         json -> {
           json.text("was", before.name());
@@ -63,6 +69,7 @@ public final class ProofsJson {
           json.flag("settled", comparison.settled());
           json.flag("equal", comparison.equal());
           json.objects("changes", comparison.changes(), ProofsJson::change);
+          json.objects("remarks", remarks, DiagnosticsJson::problem);
         });
   }
 

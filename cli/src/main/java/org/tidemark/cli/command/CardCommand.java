@@ -73,16 +73,23 @@ final class CardCommand extends Verb {
       return wrong("Give the name of a card, or --list.");
     }
     Tidemark tidemark = policies.tidemark();
-    return policies
-        .policy(tidemark)
-        .match(policy -> print(tidemark, policy), broken -> noPolicy(broken, json));
+    Loaded<EffectivePolicy> policy = policies.policy(tidemark);
+    return policy.match(
+        p -> {
+          remark(policy.diagnostics(), json);
+          return print(tidemark, p);
+        },
+        broken -> noPolicy(broken, json));
   }
 
   private ExitCode print(Tidemark tidemark, EffectivePolicy policy) {
     Cards cards = tidemark.cards(policy, today.day());
     if (name == null) {
       console()
-          .answer(json ? CardsJson.list(cards.names()) : String.join("\n", cards.names()) + "\n");
+          .answer(
+              json
+                  ? CardsJson.list(cards.names(), remarks())
+                  : String.join("\n", cards.names()) + "\n");
       return ExitCode.DONE;
     }
     if (!cards.names().contains(name)) {
@@ -95,7 +102,7 @@ final class CardCommand extends Verb {
   }
 
   private ExitCode write(CardPage card, Loaded<CardPage> page) {
-    console().remarks(page.diagnostics());
+    remark(page.diagnostics(), json);
     Path file = out == null ? Path.of(card.name() + ".html") : out;
     try {
       Files.writeString(file, card.html(), UTF_8, how());
@@ -107,7 +114,7 @@ final class CardCommand extends Verb {
     console()
         .answer(
             json
-                ? CardsJson.written(card, file.toString())
+                ? CardsJson.written(card, file.toString(), remarks())
                 : "Wrote " + file + ": " + card.title() + ", code " + card.code() + ".\n");
     return ExitCode.DONE;
   }

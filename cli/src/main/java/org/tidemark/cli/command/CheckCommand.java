@@ -2,8 +2,6 @@ package org.tidemark.cli.command;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.Asked;
@@ -19,7 +17,6 @@ import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Bibliography;
 import org.tidemark.report.DecisionJson;
 import org.tidemark.report.DecisionText;
-import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,8 +70,6 @@ final class CheckCommand extends Verb {
 
   @Mixin private final Today today = new Today();
 
-  private final List<Diagnostic> remarks = new ArrayList<>();
-
   CheckCommand(Console console) {
     super(console);
   }
@@ -88,7 +83,7 @@ final class CheckCommand extends Verb {
     Loaded<EffectivePolicy> policy = policies.policy(tidemark);
     return policy.match(
         p -> {
-          remark(policy.diagnostics());
+          remark(policy.diagnostics(), json);
           return file == null ? interview(tidemark, p) : fromFile(tidemark, p, file);
         },
         broken -> noPolicy(broken, json));
@@ -98,16 +93,10 @@ final class CheckCommand extends Verb {
     Loaded<Asked> findings = tidemark.findings(path, policy);
     return findings.match(
         asked -> {
-          remark(findings.diagnostics());
+          remark(findings.diagnostics(), json);
           return answer(tidemark, policy, asked);
         },
         broken -> console().refuse(broken, json, ExitCode.FINDINGS_BROKEN));
-  }
-
-  /** Beside an answer for people, and in it for programs. */
-  private void remark(List<Diagnostic> said) {
-    remarks.addAll(said);
-    console().remarks(json ? List.of() : said);
   }
 
   private ExitCode answer(Tidemark tidemark, EffectivePolicy policy, Asked asked) {
@@ -156,7 +145,7 @@ final class CheckCommand extends Verb {
     console()
         .answer(
             json
-                ? DecisionJson.of(decision, known, remarks)
+                ? DecisionJson.of(decision, known, remarks())
                 : DecisionText.of(decision, policy.vocabulary(), known));
     return ExitCode.DONE;
   }

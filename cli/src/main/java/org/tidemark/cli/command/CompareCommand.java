@@ -1,5 +1,9 @@
 package org.tidemark.cli.command;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.tidemark.Tidemark;
 import org.tidemark.cli.options.FolderOptions;
 import org.tidemark.cli.output.Console;
@@ -9,6 +13,8 @@ import org.tidemark.prove.Comparison;
 import org.tidemark.prove.Prover;
 import org.tidemark.report.ProofsJson;
 import org.tidemark.report.ProofsText;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -49,14 +55,26 @@ final class CompareCommand extends Verb {
   @Override
   ExitCode run() {
     Tidemark tidemark = folders.tidemark();
-    return tidemark
-        .policy(was)
-        .match(
-            before ->
-                tidemark
-                    .policy(is)
-                    .match(after -> compare(before, after), broken -> noPolicy(broken, json)),
-            broken -> noPolicy(broken, json));
+    Loaded<EffectivePolicy> before = tidemark.policy(was);
+    return before.match(
+        earlier -> {
+          Loaded<EffectivePolicy> after = tidemark.policy(is);
+          return after.match(
+              later -> {
+                remark(both(before, after), json);
+                return compare(earlier, later);
+              },
+              broken -> noPolicy(broken, json));
+        },
+        broken -> noPolicy(broken, json));
+  }
+
+  /** What both editions say of the same floor is said once. */
+  private static List<Diagnostic> both(Loaded<?> before, Loaded<?> after) {
+    Map<String, Diagnostic> said = new LinkedHashMap<>();
+    Stream.concat(before.diagnostics().stream(), after.diagnostics().stream())
+        .forEach(d -> said.putIfAbsent(d.render(), d));
+    return List.copyOf(said.values());
   }
 
   private ExitCode compare(EffectivePolicy before, EffectivePolicy after) {
@@ -64,7 +82,7 @@ final class CompareCommand extends Verb {
     console()
         .answer(
             json
-                ? ProofsJson.of(before, after, comparison)
+                ? ProofsJson.of(before, after, comparison, remarks())
                 : ProofsText.of(before, after, comparison));
     return comparison.settled() ? ExitCode.DONE : ExitCode.UNDECIDED;
   }

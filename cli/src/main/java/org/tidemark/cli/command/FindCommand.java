@@ -19,6 +19,7 @@ import org.tidemark.model.Worded;
 import org.tidemark.report.HitsJson;
 import org.tidemark.report.HitsText;
 import org.tidemark.report.SuggestionsJson;
+import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -114,29 +115,35 @@ final class FindCommand extends Verb {
 
   private ExitCode search(Ask ask) {
     Tidemark tidemark = policies.tidemark();
-    return policies
-        .policy(tidemark)
-        .match(policy -> search(tidemark, policy, ask), broken -> noPolicy(broken, json));
+    Loaded<EffectivePolicy> policy = policies.policy(tidemark);
+    return policy.match(
+        p -> {
+          remark(policy.diagnostics(), json);
+          return search(tidemark, p, ask);
+        },
+        broken -> noPolicy(broken, json));
   }
 
   private ExitCode search(Tidemark tidemark, EffectivePolicy policy, Ask ask) {
-    return tidemark
-        .guidance(policy)
-        .match(
-            guidance -> suggest ? suggestions(guidance, ask.text()) : show(guidance, ask),
-            broken -> console().refuse(broken, json, ExitCode.POLICY_BROKEN));
+    Loaded<GuidanceSearch> guidance = tidemark.guidance(policy);
+    return guidance.match(
+        found -> {
+          remark(guidance.diagnostics(), json);
+          return suggest ? suggestions(found, ask.text()) : show(found, ask);
+        },
+        broken -> console().refuse(broken, json, ExitCode.POLICY_BROKEN));
   }
 
   private ExitCode suggestions(GuidanceSearch guidance, String begun) {
     List<String> lines = guidance.suggest(begun, SUGGESTIONS);
     String text = lines.stream().map(line -> line + "\n").collect(Collectors.joining());
-    console().answer(json ? SuggestionsJson.of(begun, lines) : text);
+    console().answer(json ? SuggestionsJson.of(begun, lines, remarks()) : text);
     return lines.isEmpty() ? ExitCode.NOTHING_FOUND : ExitCode.DONE;
   }
 
   private ExitCode show(GuidanceSearch guidance, Ask ask) {
     Found found = guidance.find(ask);
-    console().answer(json ? HitsJson.of(found) : HitsText.of(found));
+    console().answer(json ? HitsJson.of(found, remarks()) : HitsText.of(found));
     return found.hits().isEmpty() ? ExitCode.NOTHING_FOUND : ExitCode.DONE;
   }
 }

@@ -10,6 +10,7 @@ import org.tidemark.prove.Prover;
 import org.tidemark.prove.Verdict;
 import org.tidemark.report.ProofsJson;
 import org.tidemark.report.ProofsText;
+import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,12 +40,20 @@ final class ProveCommand extends Verb {
 
   @Override
   ExitCode run() {
-    return policy.policy(policy.tidemark()).match(this::prove, broken -> noPolicy(broken, json));
+    Loaded<EffectivePolicy> read = policy.policy(policy.tidemark());
+    return read.match(
+        effective -> {
+          remark(read.diagnostics(), json);
+          return prove(effective);
+        },
+        broken -> noPolicy(broken, json));
   }
 
   private ExitCode prove(EffectivePolicy effective) {
     List<Proof> proofs = new Prover().prove(effective, effective.below());
-    console().answer(json ? ProofsJson.of(effective, proofs) : ProofsText.of(effective, proofs));
+    console()
+        .answer(
+            json ? ProofsJson.of(effective, proofs, remarks()) : ProofsText.of(effective, proofs));
     if (proofs.stream().anyMatch(p -> p.verdict() instanceof Verdict.Undecided)) {
       return ExitCode.UNDECIDED;
     }

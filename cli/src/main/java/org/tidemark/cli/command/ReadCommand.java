@@ -12,6 +12,7 @@ import org.tidemark.report.ArticleJson;
 import org.tidemark.report.ArticleText;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,9 +42,13 @@ final class ReadCommand extends Verb {
   @Override
   ExitCode run() {
     Tidemark tidemark = policies.tidemark();
-    return policies
-        .policy(tidemark)
-        .match(policy -> read(tidemark, policy), broken -> noPolicy(broken, json));
+    Loaded<EffectivePolicy> policy = policies.policy(tidemark);
+    return policy.match(
+        p -> {
+          remark(policy.diagnostics(), json);
+          return read(tidemark, p);
+        },
+        broken -> noPolicy(broken, json));
   }
 
   private ExitCode read(Tidemark tidemark, EffectivePolicy policy) {
@@ -64,7 +69,7 @@ final class ReadCommand extends Verb {
     console()
         .answer(
             json
-                ? ArticleJson.of(article, policy, sources)
+                ? ArticleJson.of(article, policy, sources, remarks())
                 : ArticleText.of(article, policy, sources));
     return ExitCode.DONE;
   }

@@ -1,5 +1,6 @@
 package org.tidemark.cli.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.tidemark.cli.output.Console;
@@ -26,6 +27,7 @@ abstract class Verb implements Callable<Integer> {
   private boolean help;
 
   private final Console console;
+  private final List<Diagnostic> remarks = new ArrayList<>();
 
   Verb(Console console) {
     this.console = console;
@@ -40,6 +42,16 @@ abstract class Verb implements Callable<Integer> {
 
   Console console() {
     return console;
+  }
+
+  /** Takes note of what there is to say beside an answer: for people now, for programs in it. */
+  void remark(List<Diagnostic> said, boolean json) {
+    remarks.addAll(said);
+    console.remarks(json ? List.of() : said);
+  }
+
+  List<Diagnostic> remarks() {
+    return List.copyOf(remarks);
   }
 
   /** Why there is no policy: a name that nobody knows is a slip in the command line. */
