@@ -54,6 +54,24 @@ public final class Alternatives implements Condition.Visitor<List<List<Atom>>> {
   }
 
   @Override
+  public List<List<Atom>> someOf(Condition.SomeOf some) {
+    return choose(some.howMany(), some.parts().stream().map(p -> p.accept(this)).toList());
+  }
+
+  /** Every way to take so many of the parts and have all of those hold. */
+  private static List<List<Atom>> choose(int howMany, List<List<List<Atom>>> parts) {
+    if (howMany == 0) {
+      return List.of(List.of());
+    }
+    List<List<Atom>> all = new ArrayList<>();
+    for (int first = 0; first <= parts.size() - howMany; first++) {
+      List<List<List<Atom>>> rest = parts.subList(first + 1, parts.size());
+      all.addAll(product(parts.get(first), choose(howMany - 1, rest)));
+    }
+    return all;
+  }
+
+  @Override
   public List<List<Atom>> options(Condition.Options options) {
     return one(Atom.options(options.finding(), options.options(), false));
   }
@@ -100,20 +118,38 @@ public final class Alternatives implements Condition.Visitor<List<List<Atom>>> {
   public List<List<Atom>> termIs(Condition.TermIs is) {
     Term term =
         policy.term(is.term()).orElseThrow(() -> new IllegalStateException("no term " + is.term()));
-    List<List<Atom>> yes =
-        term.alternatives().stream().flatMap(a -> a.accept(this).stream()).toList();
-    return is.holds() ? yes : noneOf(yes);
+    return is.holds()
+        ? anyOf(new Condition.AnyOf(term.alternatives()))
+        : noneOf(term.alternatives());
+  }
+
+  private List<List<Atom>> noneOf(List<Condition> conditions) {
+    List<List<Atom>> product = List.of(List.of());
+    for (Condition condition : conditions) {
+      product = product(product, fails(condition));
+    }
+    return product;
   }
 
   /**
-   * A term does not hold when every alternative is recorded and false: of each, at least one atom.
+   * A condition fails when it is recorded and false: of parts that must all hold one does, and of
+   * parts of which so many must hold too few are left.
    */
-  private static List<List<Atom>> noneOf(List<List<Atom>> alternatives) {
-    List<List<Atom>> product = List.of(List.of());
-    for (List<Atom> alternative : alternatives) {
-      product = product(product, alternative.stream().map(atom -> List.of(atom.negate())).toList());
+  private List<List<Atom>> fails(Condition condition) {
+    if (condition instanceof Condition.AllOf all) {
+      return all.parts().stream().flatMap(p -> fails(p).stream()).toList();
     }
-    return product;
+    if (condition instanceof Condition.AnyOf any) {
+      return noneOf(any.alternatives());
+    }
+    if (condition instanceof Condition.SomeOf some) {
+      int enough = some.parts().size() - some.howMany() + 1;
+      return choose(enough, some.parts().stream().map(this::fails).toList());
+    }
+    if (condition instanceof Condition.TermIs is) {
+      return termIs(new Condition.TermIs(is.term(), !is.holds()));
+    }
+    return one(condition.accept(this).get(0).get(0).negate());
   }
 
   private static List<List<Atom>> one(Atom atom) {

@@ -109,7 +109,7 @@ public final class Layering {
 
   private void term(Term term) {
     Term below = terms.get(term.name());
-    if (below != null && !term.alternatives().containsAll(below.alternatives())) {
+    if (below != null && !Narrowing.eachWithinSome(below.alternatives(), term.alternatives())) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.LOOSER_THAN_FLOOR,

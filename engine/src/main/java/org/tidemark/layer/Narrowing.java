@@ -19,9 +19,17 @@ final class Narrowing {
     return condition instanceof Condition.AllOf all ? all.parts() : List.of(condition);
   }
 
+  /** Whether one of these plainly lies within one of those, for each of these. */
+  static boolean eachWithinSome(List<Condition> these, List<Condition> those) {
+    return these.stream().allMatch(n -> those.stream().anyMatch(w -> n.equals(w) || implies(n, w)));
+  }
+
   private static boolean implies(Condition narrow, Condition wide) {
     if (narrow instanceof Condition.Options n && wide instanceof Condition.Options w) {
       return n.finding().equals(w.finding()) && w.options().containsAll(n.options());
+    }
+    if (narrow instanceof Condition.SomeOf n && wide instanceof Condition.SomeOf w) {
+      return n.howMany() >= w.howMany() && w.parts().containsAll(n.parts());
     }
     return narrow.equals(wide);
   }

@@ -7,6 +7,10 @@ final class PolicyChecks {
   private PolicyChecks() {}
 
   static void check(EffectivePolicy policy, Problems problems) {
+    new WayChecks(policy, problems).check();
+    if (problems.anyError()) {
+      return; // what follows spells the conditions out
+    }
     new LimitChecks(policy, problems).check();
     if (problems.anyError()) {
       return; // what follows looks at readings, and a limit that no reading has would only mislead

@@ -139,6 +139,9 @@ final class QuestionStack {
     if (condition instanceof Condition.AnyOf any) {
       return any.alternatives().stream().anyMatch(p -> uses(p, term, holds));
     }
+    if (condition instanceof Condition.SomeOf some) {
+      return some.parts().stream().anyMatch(p -> uses(p, term, holds));
+    }
     return condition instanceof Condition.TermIs is
         && is.term().equals(term)
         && is.holds() == holds;

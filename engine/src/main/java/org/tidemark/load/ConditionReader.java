@@ -25,10 +25,11 @@ import org.tidemark.yaml.YamlText;
 
 /**
  * Reads the condition of a rule: a map of findings means all of them, {@code any-of} holds
- * alternatives, each a map again.
+ * alternatives, each a map again, and {@code some-of} says how many of its parts must hold.
  */
 final class ConditionReader {
   private static final String ANY_OF = "any-of";
+  private static final String SOME_OF = "some-of";
 
   private final Known known;
   private final Problems problems;
@@ -46,6 +47,8 @@ final class ConditionReader {
     for (YamlMap.Entry entry : Fields.of(node, "`given`", problems).entries()) {
       if (entry.key().text().equals(ANY_OF)) {
         parts.add(anyOf(entry));
+      } else if (entry.key().text().equals(SOME_OF)) {
+        someOf(entry.value()).ifPresent(parts::add);
       } else {
         part(entry).ifPresent(parts::add);
       }
@@ -65,6 +68,11 @@ final class ConditionReader {
 
   private Condition anyOf(YamlMap.Entry entry) {
     return new Condition.AnyOf(alternatives(entry.value(), "`any-of`"));
+  }
+
+  /** So many of a list of parts, whichever. */
+  Optional<Condition> someOf(YamlNode node) {
+    return new SomeOfReader(this, problems).read(node);
   }
 
   /** The alternatives of an any-of or a term: a list of maps without a further any-of. */
@@ -88,7 +96,7 @@ final class ConditionReader {
     List<Condition> parts = new ArrayList<>();
     notEmpty(node);
     for (YamlMap.Entry entry : Fields.of(node, "an alternative", problems).entries()) {
-      if (entry.key().text().equals(ANY_OF)) {
+      if (List.of(ANY_OF, SOME_OF).contains(entry.key().text())) {
         problems.add(
             Diagnostic.error(
                     DiagnosticCode.WRONG_SHAPE,

@@ -100,6 +100,10 @@ final class Scalars {
 
   /** A whole number of at least one. */
   static Optional<Integer> count(Located<String> text, Problems problems) {
+    return count(text, "editions count 1, 2, 3 and so on", problems);
+  }
+
+  static Optional<Integer> count(Located<String> text, String help, Problems problems) {
     Optional<BigDecimal> number = number(text, "", problems);
     if (number.isPresent() && (number.get().scale() > 0 || number.get().signum() <= 0)) {
       problems.add(
@@ -107,7 +111,7 @@ final class Scalars {
                   DiagnosticCode.OUT_OF_RANGE,
                   text.span(),
                   Typed.shown(text.value()) + " is not a whole number of 1 or more")
-              .help("editions count 1, 2, 3 and so on"));
+              .help(help));
       return Optional.empty();
     }
     return number.map(BigDecimal::intValueExact);

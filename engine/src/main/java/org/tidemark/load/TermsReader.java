@@ -1,6 +1,8 @@
 package org.tidemark.load;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Rule;
@@ -38,17 +40,30 @@ final class TermsReader {
     names.give(name, entry.key().span());
     notAFinding(entry);
     Fields fields = Fields.of(entry.value(), "the term `" + name + "`", problems);
-    ConditionReader conditions = new ConditionReader(known, problems);
-    List<Condition> alternatives =
-        fields
-            .required("any-of")
-            .map(n -> oneLevel(n, name))
-            .map(n -> conditions.alternatives(n, "`any-of`"))
-            .orElse(List.of());
+    List<Condition> alternatives = alternatives(fields, name);
     Rule.Backing backing = backings.read(fields);
     fields.done();
     return new Term(
         name, alternatives, backing.standing(), backing.sources(), Place.at(entry.key().span()));
+  }
+
+  /** A term holds when one of its alternatives does, or so many of the parts of its some-of. */
+  private List<Condition> alternatives(Fields term, String name) {
+    ConditionReader conditions = new ConditionReader(known, problems);
+    List<Condition> all = new ArrayList<>();
+    Optional<YamlNode> some = term.optional("some-of");
+    some.ifPresent(n -> oneLevel(partsOf(n), name));
+    Optional<YamlNode> any = some.isPresent() ? term.optional("any-of") : term.required("any-of");
+    any.map(n -> oneLevel(n, name))
+        .ifPresent(n -> all.addAll(conditions.alternatives(n, "`any-of`")));
+    some.flatMap(conditions::someOf).ifPresent(all::add);
+    return all;
+  }
+
+  private static YamlNode partsOf(YamlNode someOf) {
+    return someOf instanceof YamlMap map
+        ? map.entry("of").map(YamlMap.Entry::value).orElse(someOf)
+        : someOf;
   }
 
   private void notAFinding(YamlMap.Entry entry) {

@@ -47,6 +47,26 @@ public sealed interface Condition {
   }
 
   /**
+   * So many of them, whichever.
+   *
+   * @param howMany how many must hold at least
+   * @param parts what is counted
+   */
+  record SomeOf(int howMany, List<Condition> parts) implements Condition {
+    public SomeOf {
+      parts = List.copyOf(parts);
+      if (howMany < 1 || howMany > parts.size()) {
+        throw new IllegalArgumentException(howMany + " of " + parts.size());
+      }
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.someOf(this);
+    }
+  }
+
+  /**
    * The finding is one of these options.
    *
    * @param finding the finding's name
@@ -124,6 +144,8 @@ public sealed interface Condition {
     R allOf(AllOf all);
 
     R anyOf(AnyOf any);
+
+    R someOf(SomeOf some);
 
     R options(Options options);
 

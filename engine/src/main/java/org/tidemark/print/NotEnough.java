@@ -48,6 +48,9 @@ final class NotEnough {
     if (given instanceof Condition.AnyOf any) {
       return any.alternatives().stream().anyMatch(NotEnough::namesPh);
     }
+    if (given instanceof Condition.SomeOf some) {
+      return some.parts().stream().anyMatch(NotEnough::namesPh);
+    }
     return (given instanceof Condition.InNamedBand named && named.finding().equals("ph"))
         || (given instanceof Condition.InBand in && in.finding().equals("ph"));
   }

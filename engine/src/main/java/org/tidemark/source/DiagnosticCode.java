@@ -51,6 +51,7 @@ public enum DiagnosticCode {
   UNKNOWN_POLICY("No policy has this name."),
   FOLDER_NAME("A policy has another name than the folder in which it is looked for."),
   // logic
+  TOO_MANY_WAYS("A condition can hold in more ways than can be looked at."),
   CANNOT_HOLD("The condition can never hold."),
   RULE_CANNOT_FIRE("The rule cannot fire, since something that it needs is not stated."),
   BARRED_EVIDENCE("A rule allows on a test that must not count."),

@@ -104,7 +104,9 @@ public final class GeneratedPolicies {
       findings.add(finding(i));
     }
     for (int i = 0; i < 2; i++) {
-      terms.add(new Term("t" + i, alternatives(), Standing.LOCAL, List.of(), NOWHERE));
+      List<Condition> some =
+          random.nextInt(4) == 0 ? List.of(someOf(alternatives())) : alternatives();
+      terms.add(new Term("t" + i, some, Standing.LOCAL, List.of(), NOWHERE));
     }
   }
 
@@ -252,6 +254,9 @@ public final class GeneratedPolicies {
     if (random.nextInt(4) == 0) {
       parts.add(new Condition.AnyOf(alternatives()));
     }
+    if (random.nextInt(4) == 0) {
+      parts.add(someOf(alternatives()));
+    }
     if (random.nextInt(4) == 0 && !terms.isEmpty()) {
       parts.add(new Condition.TermIs("t" + random.nextInt(terms.size()), random.nextBoolean()));
     }
@@ -266,6 +271,10 @@ public final class GeneratedPolicies {
           new Condition.AllOf(random.nextBoolean() ? List.of(test()) : List.of(test(), test())));
     }
     return alternatives;
+  }
+
+  private Condition someOf(List<Condition> parts) {
+    return new Condition.SomeOf(1 + random.nextInt(parts.size()), parts);
   }
 
   private Condition test() {

@@ -138,6 +138,17 @@ public final class ReferenceEvaluator implements Condition.Visitor<Optional<Bool
   }
 
   @Override
+  public Optional<Boolean> someOf(Condition.SomeOf some) {
+    List<Optional<Boolean>> parts = some.parts().stream().map(p -> p.accept(this)).toList();
+    long yes = parts.stream().filter(Optional.of(true)::equals).count();
+    long no = parts.stream().filter(Optional.of(false)::equals).count();
+    if (yes >= some.howMany()) {
+      return Optional.of(true);
+    }
+    return parts.size() - no < some.howMany() ? Optional.of(false) : Optional.empty();
+  }
+
+  @Override
   public Optional<Boolean> options(Condition.Options options) {
     Value value = known.get(options.finding());
     if (value instanceof Value.Word word && options.options().contains(word.name())) {

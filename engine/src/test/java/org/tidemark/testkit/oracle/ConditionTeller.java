@@ -52,6 +52,25 @@ final class ConditionTeller<B> implements Condition.Visitor<Truth<B>> {
   }
 
   @Override
+  public Truth<B> someOf(Condition.SomeOf some) {
+    List<Truth<B>> parts = told(some.parts());
+    int tooMany = parts.size() - some.howMany() + 1;
+    return new Truth<>(
+        atLeast(some.howMany(), parts.stream().map(Truth::yes).toList()),
+        atLeast(tooMany, parts.stream().map(Truth::no).toList()));
+  }
+
+  /** So many of the formulas: the first and one fewer of the rest, or so many of the rest. */
+  private B atLeast(int howMany, List<B> of) {
+    if (howMany == 0 || howMany > of.size()) {
+      return howMany == 0 ? logic.all(List.of()) : logic.any(List.of());
+    }
+    List<B> rest = of.subList(1, of.size());
+    B withFirst = logic.all(List.of(of.get(0), atLeast(howMany - 1, rest)));
+    return logic.any(List.of(withFirst, atLeast(howMany, rest)));
+  }
+
+  @Override
   public Truth<B> options(Condition.Options options) {
     B yes = logic.word(options.finding(), options.options());
     return new Truth<>(yes, logic.all(List.of(recorded(options.finding()), logic.not(yes))));

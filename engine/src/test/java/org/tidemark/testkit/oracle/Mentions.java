@@ -48,6 +48,11 @@ final class Mentions implements Condition.Visitor<Stream<String>> {
   }
 
   @Override
+  public Stream<String> someOf(Condition.SomeOf some) {
+    return each(some.parts());
+  }
+
+  @Override
   public Stream<String> options(Condition.Options options) {
     return Stream.of(options.finding());
   }
