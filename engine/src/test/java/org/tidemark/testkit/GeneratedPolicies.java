@@ -45,17 +45,23 @@ public final class GeneratedPolicies {
   private static final Rule.Backing LOCAL = new Rule.Backing(Standing.LOCAL, List.of());
 
   private final Random random;
+
+  /** Draws of its own, so that the rest of a seed's policy stays as it is. */
+  private final Random counting;
+
   private final List<Finding> findings = new ArrayList<>();
   private final List<Term> terms = new ArrayList<>();
   private final Optional<Trimmings> trimmings;
 
   private GeneratedPolicies(long seed) {
     this.random = new Random(seed);
+    this.counting = new Random(seed + 17);
     this.trimmings = Optional.empty();
   }
 
   private GeneratedPolicies(long seed, Trimmings trimmings) {
     this.random = new Random(seed);
+    this.counting = new Random(seed + 17);
     this.trimmings = Optional.of(trimmings);
   }
 
@@ -104,9 +110,7 @@ public final class GeneratedPolicies {
       findings.add(finding(i));
     }
     for (int i = 0; i < 2; i++) {
-      List<Condition> some =
-          random.nextInt(4) == 0 ? List.of(someOf(alternatives())) : alternatives();
-      terms.add(new Term("t" + i, some, Standing.LOCAL, List.of(), NOWHERE));
+      terms.add(new Term("t" + i, counted(alternatives()), Standing.LOCAL, List.of(), NOWHERE));
     }
   }
 
@@ -252,10 +256,7 @@ public final class GeneratedPolicies {
       parts.add(test());
     }
     if (random.nextInt(4) == 0) {
-      parts.add(new Condition.AnyOf(alternatives()));
-    }
-    if (random.nextInt(4) == 0) {
-      parts.add(someOf(alternatives()));
+      parts.addAll(counted(List.of(new Condition.AnyOf(alternatives()))));
     }
     if (random.nextInt(4) == 0 && !terms.isEmpty()) {
       parts.add(new Condition.TermIs("t" + random.nextInt(terms.size()), random.nextBoolean()));
@@ -273,8 +274,13 @@ public final class GeneratedPolicies {
     return alternatives;
   }
 
-  private Condition someOf(List<Condition> parts) {
-    return new Condition.SomeOf(1 + random.nextInt(parts.size()), parts);
+  /** Now and then a count of the same: how many of them must hold. */
+  private List<Condition> counted(List<Condition> parts) {
+    if (counting.nextInt(3) > 0) {
+      return parts;
+    }
+    List<Condition> of = parts.get(0) instanceof Condition.AnyOf any ? any.alternatives() : parts;
+    return List.of(new Condition.SomeOf(1 + counting.nextInt(of.size()), of));
   }
 
   private Condition test() {
