@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.tidemark.load.Fields;
 import org.tidemark.load.FindingsLoader;
+import org.tidemark.load.RecordLoader;
 import org.tidemark.model.Findings;
+import org.tidemark.model.TubeRecord;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.source.Loaded;
 import org.tidemark.source.Located;
@@ -18,26 +20,33 @@ import org.tidemark.yaml.YamlReader;
  *
  * @param question the question, if the file names one
  * @param findings what is known
+ * @param record what was written of the tube
  */
-public record Asked(Optional<String> question, Findings findings) {
+public record Asked(Optional<String> question, Findings findings, TubeRecord record) {
   private static final String FINDINGS = "findings";
+  private static final String RECORD = "record";
 
   static Loaded<Asked> read(Path file, Vocabulary vocabulary) {
     return new YamlReader().read(file, root -> read(root, vocabulary));
   }
 
-  /** Findings alone, or under {@code findings} with the question beside them. */
+  /**
+   * Findings alone, or under {@code findings} with the question and the tube's record beside them.
+   */
   static Loaded<Asked> read(YamlNode root, Vocabulary vocabulary) {
     boolean wrapped =
         root instanceof YamlMap map
-            && (map.entry(FINDINGS).isPresent() || map.entry("question").isPresent());
+            && (map.entry(FINDINGS).isPresent()
+                || map.entry("question").isPresent()
+                || map.entry(RECORD).isPresent());
     return wrapped ? wrapped(root, vocabulary) : alone(root, vocabulary);
   }
 
   private static Loaded<Asked> alone(YamlNode root, Vocabulary vocabulary) {
     Loaded<Findings> all = FindingsLoader.load(root, vocabulary);
     return all.match(
-        known -> Loaded.good(new Asked(Optional.empty(), known), all.diagnostics()),
+        known ->
+            Loaded.good(new Asked(Optional.empty(), known, TubeRecord.NONE), all.diagnostics()),
         Loaded::broken);
   }
 
@@ -45,11 +54,17 @@ public record Asked(Optional<String> question, Findings findings) {
     Problems problems = new Problems();
     Fields fields = Fields.of(root, "a file of findings", problems);
     Optional<String> question = fields.optionalText("question").map(Located::value);
-    Optional<YamlNode> node = fields.required(FINDINGS);
+    Optional<YamlNode> written = fields.optional(RECORD);
+    Optional<YamlNode> node =
+        written.isPresent() ? fields.optional(FINDINGS) : fields.required(FINDINGS);
     fields.done();
     Findings findings =
         node.map(n -> problems.keep(FindingsLoader.load(n, vocabulary), () -> Findings.NONE))
             .orElse(Findings.NONE);
-    return problems.conclude(() -> new Asked(question, findings));
+    TubeRecord tube =
+        written
+            .map(n -> problems.keep(RecordLoader.load(n, vocabulary), () -> TubeRecord.NONE))
+            .orElse(TubeRecord.NONE);
+    return problems.conclude(() -> new Asked(question, findings, tube));
   }
 }

@@ -1,7 +1,6 @@
 package org.tidemark.load;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +17,6 @@ import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
-import org.tidemark.source.Typed;
 import org.tidemark.yaml.YamlList;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
@@ -26,9 +24,6 @@ import org.tidemark.yaml.YamlText;
 
 /** Reads one finding, in two passes: first alone, then the findings that it hangs on. */
 final class FindingReader {
-  private static final List<Option> YES_NO =
-      List.of(new Option("yes", "Yes"), new Option("no", "No"));
-
   private final YamlMap.Entry entry;
   private final Fields fields;
   private final Problems problems;
@@ -60,7 +55,7 @@ final class FindingReader {
 
   private Finding readAlone() {
     String asks = fields.text("asks").value();
-    Domain domain = domain();
+    Domain domain = new DomainReader(entry, fields, problems).read();
     Worse worse = worse(domain);
     Optional<String> closed = fields.optionalText("when-closed").map(t -> checkedOption(t, domain));
     BigDecimal order =
@@ -80,107 +75,6 @@ final class FindingReader {
         fields.optionalText("renew").map(Located::value),
         fields.optionalText("how").map(Located::value),
         Place.at(entry.key().span()));
-  }
-
-  private Domain domain() {
-    Optional<Located<String>> kind = fields.requiredText("kind");
-    return kind.map(this::domain).orElseGet(() -> new Domain.Choice(YES_NO));
-  }
-
-  private Domain domain(Located<String> kind) {
-    return switch (kind.value()) {
-      case "yes-no" -> new Domain.Choice(YES_NO);
-      case "choice" -> new Domain.Choice(options());
-      case "measure" -> measure();
-      default -> unknownKind(kind);
-    };
-  }
-
-  private Domain unknownKind(Located<String> kind) {
-    problems.add(
-        Diagnostic.error(
-                DiagnosticCode.UNKNOWN_WORD,
-                kind.span(),
-                "`kind` cannot be " + Typed.shown(kind.value()))
-            .help("write choice, yes-no or measure"));
-    return new Domain.Choice(YES_NO);
-  }
-
-  private List<Option> options() {
-    Names names = new Names("option", problems);
-    List<Option> options =
-        fields.named(
-            "options",
-            e -> {
-              names.give(e.key().text(), e.key().span());
-              return new Option(
-                  e.key().text(), e.value() instanceof YamlText t ? t.text() : wrongLabel(e));
-            });
-    if (options.size() < 2) {
-      problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.MISSING_KEY,
-                  entry.key().span(),
-                  "a choice needs two options or more")
-              .help("write options: {name: What the nurse reads, other: Its words}"));
-    }
-    return options;
-  }
-
-  private String wrongLabel(YamlMap.Entry e) {
-    problems.add(
-        Diagnostic.error(
-                DiagnosticCode.WRONG_SHAPE,
-                e.value().span(),
-                "the option's words need a text, and this is " + e.value().kind())
-            .help("write what the nurse reads, in double quotes"));
-    return "";
-  }
-
-  private Domain measure() {
-    List<Located<String>> range = fields.texts("range");
-    if (range.size() != 2) {
-      problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.WRONG_SHAPE, entry.key().span(), "a measure needs its range")
-              .help("write range: [lowest, highest]"));
-      List.of("unit", "step", "in-place-of-a-number").forEach(fields::has);
-      return new Domain.Choice(YES_NO);
-    }
-    String unit = fields.text("unit").value();
-    Optional<BigDecimal> low = Scalars.number(range.get(0), unit, problems);
-    Optional<BigDecimal> high = Scalars.number(range.get(1), unit, problems);
-    Optional<BigDecimal> step =
-        fields.requiredText("step").flatMap(t -> Scalars.number(t, unit, problems));
-    List<Option> words = new ArrayList<>();
-    fields.named(
-        "in-place-of-a-number",
-        e ->
-            words.add(
-                new Option(
-                    e.key().text(), e.value() instanceof YamlText t ? t.text() : wrongLabel(e))));
-    if (low.isEmpty() || high.isEmpty() || step.isEmpty()) {
-      return new Domain.Choice(YES_NO);
-    }
-    return checked(new Domain.Measure(unit, low.get(), high.get(), step.get(), words));
-  }
-
-  private Domain checked(Domain.Measure measure) {
-    boolean sound =
-        measure.step().signum() > 0
-            && measure.lowest().compareTo(measure.highest()) < 0
-            && measure.onStep(measure.lowest())
-            && measure.onStep(measure.highest());
-    if (!sound) {
-      problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.REVERSED,
-                  entry.key().span(),
-                  "the range and the step of this measure do not fit")
-              .help("the lower end comes first, and both ends are whole numbers of steps"));
-      return new Domain.Choice(YES_NO);
-    }
-    return measure;
   }
 
   private Worse worse(Domain domain) {

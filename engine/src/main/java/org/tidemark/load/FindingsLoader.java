@@ -30,7 +30,7 @@ public final class FindingsLoader {
   private final Vocabulary vocabulary;
   private final Problems problems;
 
-  private FindingsLoader(Vocabulary vocabulary, Problems problems) {
+  FindingsLoader(Vocabulary vocabulary, Problems problems) {
     this.vocabulary = vocabulary;
     this.problems = problems;
   }
@@ -118,7 +118,8 @@ public final class FindingsLoader {
     return finding;
   }
 
-  private Optional<Seen> seen(Finding finding, YamlNode node) {
+  /** What was entered for one finding. */
+  Optional<Seen> seen(Finding finding, YamlNode node) {
     if (node instanceof YamlText text) {
       if (text.text().isBlank() || isNull(text)) {
         problems.add(

@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tidemark.model.EventKind;
 import org.tidemark.model.Finding;
+import org.tidemark.model.ListKind;
 import org.tidemark.model.UsualAnswers;
 import org.tidemark.model.Value;
 import org.tidemark.model.Vocabulary;
@@ -43,14 +45,18 @@ public final class VocabularyLoader {
       names.give(entry.key().text(), entry.key().span());
       readers.add(new FindingReader(entry, problems));
     }
-    fields.done();
     Map<String, Finding> bare = new LinkedHashMap<>();
     readers.forEach(r -> bare.put(r.name(), r.withoutConditions()));
+    List<ListKind> lists = new ListsReader(bare, problems).read(fields);
+    List<EventKind> events = List.of();
+    fields.done();
     List<Finding> whole = readers.stream().map(r -> r.whole(bare)).toList();
     readers.forEach(r -> r.usual().ifPresent(u -> usual(bare, r.name(), u)));
     noLoops(whole);
     return problems.conclude(
-        () -> new VocabularyFile(new Vocabulary(name, edition, whole), new UsualAnswers(usual)));
+        () ->
+            new VocabularyFile(
+                new Vocabulary(name, edition, whole, lists, events), new UsualAnswers(usual)));
   }
 
   private void usual(Map<String, Finding> bare, String name, Located<String> text) {

@@ -24,18 +24,44 @@ public record TubeRecord(
     events = List.copyOf(events);
   }
 
+  /** The items of a list, in the order in which they were written. */
+  public List<Item> items(String list) {
+    return lists.getOrDefault(list, List.of());
+  }
+
   public boolean isEmpty() {
     return lists.isEmpty() && events.isEmpty();
   }
 
   /**
-   * One item of a list. A field that is not there is not known.
+   * One item of a list. A field or a time that is not there is not known.
    *
    * @param at when it was made, if that is recorded
+   * @param times its other times, as far as they are recorded
    * @param fields what is known of it
    * @param place where it was entered
    */
-  public record Item(Optional<LocalDateTime> at, Findings fields, Place place) {}
+  public record Item(
+      Optional<LocalDateTime> at, Map<String, LocalDateTime> times, Findings fields, Place place) {
+    public Item {
+      times = Ordered.map(times);
+    }
+
+    /** An item with no other time. */
+    public Item(Optional<LocalDateTime> at, Findings fields, Place place) {
+      this(at, Map.of(), fields, place);
+    }
+
+    /** One of its other times, if it is recorded. */
+    public Optional<LocalDateTime> time(String name) {
+      return Optional.ofNullable(times.get(name));
+    }
+
+    /** What is known of one of its fields; nothing when it may be anything. */
+    public Optional<Seen> seen(String field) {
+      return fields.entry(field).map(Findings.Entry::seen);
+    }
+  }
 
   /**
    * Something that happened.

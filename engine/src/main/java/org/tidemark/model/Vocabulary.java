@@ -58,6 +58,11 @@ public final class Vocabulary {
     return lists;
   }
 
+  /** One of those lists, if there is one of that name. */
+  public Optional<ListKind> list(String wanted) {
+    return lists.stream().filter(l -> l.name().equals(wanted)).findFirst();
+  }
+
   /** What can happen in a tube's record. */
   public List<EventKind> events() {
     return events;

@@ -30,6 +30,7 @@ public enum DiagnosticCode {
   BAD_NAME("A name has characters that names may not have."),
   BAD_DATE("The text is not a date of the form year-month-day."),
   BAD_TIME("The text is not a time of the form hours:minutes."),
+  IN_THE_FUTURE("A time lies after the moment of the question."),
   DUPLICATE_NAME("A name is given to two things."),
   // numbers
   NOT_A_NUMBER("The text is not a plain number."),
@@ -41,6 +42,7 @@ public enum DiagnosticCode {
   REVERSED("The lower end lies above the upper end."),
   // references
   UNKNOWN_FINDING("No finding or term has this name."),
+  UNKNOWN_LIST("The vocabulary has no such list."),
   UNKNOWN_OPTION("The option is not one of the finding's."),
   UNKNOWN_VALUE("No value has this name."),
   UNKNOWN_BAND("No band of the finding has this name."),

@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.tidemark.load.Fields;
 import org.tidemark.load.FindingsLoader;
+import org.tidemark.load.RecordLoader;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Outcome;
+import org.tidemark.model.TubeRecord;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
@@ -58,6 +60,7 @@ public final class CasesLoader {
             fields.text("question").value(),
             fields.requiredWord("rest", Rest.class).orElse(Rest.UNKNOWN),
             findings(fields),
+            record(fields),
             fields.requiredWord("expect", Outcome.class).orElse(Outcome.HOLD),
             texts(fields, "rules"),
             texts(fields, "needs"),
@@ -73,6 +76,13 @@ public final class CasesLoader {
     Optional<YamlNode> node = fields.required("findings");
     return node.map(n -> problems.keep(FindingsLoader.load(n, vocabulary), () -> Findings.NONE))
         .orElse(Findings.NONE);
+  }
+
+  private TubeRecord record(Fields fields) {
+    return fields
+        .optional("record")
+        .map(n -> problems.keep(RecordLoader.load(n, vocabulary), () -> TubeRecord.NONE))
+        .orElse(TubeRecord.NONE);
   }
 
   private static List<String> texts(Fields fields, String key) {

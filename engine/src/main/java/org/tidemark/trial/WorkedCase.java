@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Outcome;
+import org.tidemark.model.TubeRecord;
 import org.tidemark.source.Place;
 
 /**
@@ -15,6 +16,7 @@ import org.tidemark.source.Place;
  * @param question the question that is asked
  * @param rest what everything is that the findings do not name
  * @param findings what the source states
+ * @param record what the source states of the tube over time
  * @param expect the answer
  * @param rules rules that must fire, whatever is unknown
  * @param needs findings that must still be asked
@@ -30,6 +32,7 @@ public record WorkedCase(
     String question,
     Rest rest,
     Findings findings,
+    TubeRecord record,
     Outcome expect,
     List<String> rules,
     List<String> needs,

@@ -16,6 +16,7 @@ import org.tidemark.layer.Layering;
 import org.tidemark.load.BibliographyLoader;
 import org.tidemark.load.FindingsLoader;
 import org.tidemark.load.PolicyLoader;
+import org.tidemark.load.RecordLoader;
 import org.tidemark.load.VocabularyLoader;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Policy;
@@ -117,6 +118,7 @@ final class Bench {
       case "layer" -> said(layered(source, List.of(FLOOR)));
       case "findings", "json" ->
           said(READER.read(source, root -> FindingsLoader.load(root, VOCABULARY)));
+      case "record" -> said(READER.read(source, root -> RecordLoader.load(root, VOCABULARY)));
       case "vocabulary" -> said(READER.read(source, VocabularyLoader::load));
       case "bibliography" -> said(READER.read(source, BibliographyLoader::load));
       default -> throw new IllegalArgumentException("cannot be read as " + as);

@@ -18,6 +18,7 @@ final class CaseFiles {
           "rules.txt",
           "vocabularies.txt",
           "findings.txt",
+          "records.txt",
           "layers.txt",
           "wholes.txt");
 
