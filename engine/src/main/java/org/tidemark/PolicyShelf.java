@@ -44,6 +44,10 @@ final class PolicyShelf {
         .match(file -> Loaded.good(file.vocabulary(), words.get().diagnostics()), Loaded::broken);
   }
 
+  Loaded<VocabularyFile> words() {
+    return words.get();
+  }
+
   Loaded<String> demo() {
     return catalogue.get().match(c -> Loaded.good(c.demo()), Loaded::broken);
   }

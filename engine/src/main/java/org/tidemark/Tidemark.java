@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tidemark.decide.Decider;
 import org.tidemark.guide.FilledArticle;
 import org.tidemark.guide.GuidanceSearch;
@@ -111,6 +112,18 @@ public final class Tidemark {
   /** The cards of a policy; none is printed after its review date. */
   public Cards cards(EffectivePolicy policy, LocalDate today) {
     return new Cards(policy, name -> resources.text("content/cards/" + name), today);
+  }
+
+  /**
+   * The sheet for those who approve a policy, as a page that stands alone.
+   *
+   * @param policy the policy, with what was remarked on it
+   * @param earlier the edition that it takes the place of, if there is one
+   * @param today the day of the sheet
+   */
+  public Loaded<String> signOff(
+      Loaded<EffectivePolicy> policy, Optional<EffectivePolicy> earlier, LocalDate today) {
+    return new SignOffDesk(shelf, bibliography, resources).page(policy, earlier, today);
   }
 
   /** Where everything comes from. */

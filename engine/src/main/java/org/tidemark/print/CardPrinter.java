@@ -11,6 +11,8 @@ public final class CardPrinter {
   /** Where a page's style goes; it never passes through the template, and no value can write it. */
   private static final String STYLE = "<!--style-->";
 
+  private static final String STRIP = "strip";
+
   private final CardFiles files;
   private final TemplateFiller filler = new TemplateFiller();
 
@@ -29,34 +31,43 @@ public final class CardPrinter {
 
   /** A checklist as an HTML page. */
   public Loaded<String> page(CardView card) {
-    return page("card.vm", card, Fingerprint.of(card));
+    return page("card", "card.css", "card.vm", card, Fingerprint.of(card));
   }
 
   /** A tray as an HTML page. */
   public Loaded<String> page(TrayView tray) {
-    return page("tray.vm", tray, Fingerprint.of(tray));
+    return page("card", "card.css", "tray.vm", tray, Fingerprint.of(tray));
   }
 
-  private Loaded<String> page(String template, Record view, String fingerprint) {
+  /** The sheet for those who approve, as an HTML page. */
+  Loaded<String> page(SignOffView sheet) {
+    return page("sheet", "sign-off.css", "sign-off.vm", sheet, Fingerprint.of(sheet));
+  }
+
+  private Loaded<String> page(
+      String name, String style, String template, Record view, String fingerprint) {
     return files
-        .read("card.css")
+        .read(style)
         .match(
             css ->
                 files
                     .read(template)
-                    .match(page -> filled(page, css, view, fingerprint), Loaded::<String>broken),
+                    .match(
+                        page -> filled(name, page, css, view, fingerprint), Loaded::<String>broken),
             Loaded::broken);
   }
 
-  private Loaded<String> filled(SourceText page, SourceText css, Record view, String fingerprint) {
+  private Loaded<String> filled(
+      String name, SourceText page, SourceText css, Record view, String fingerprint) {
     Map<String, Object> tree = new LinkedHashMap<>();
     Map<String, Shape> shapes = new LinkedHashMap<>();
-    tree.put("card", ViewTree.of(view));
-    shapes.put("card", ViewTree.shape(view.getClass()));
-    if (tree.get("card") instanceof Map<?, ?> parts
-        && shapes.get("card") instanceof Shape.Parts shape) {
-      tree.put("strip", parts.get("strip"));
-      shapes.put("strip", shape.parts().get("strip"));
+    tree.put(name, ViewTree.of(view));
+    shapes.put(name, ViewTree.shape(view.getClass()));
+    if (tree.get(name) instanceof Map<?, ?> parts
+        && shapes.get(name) instanceof Shape.Parts shape
+        && parts.get(STRIP) != null) {
+      tree.put(STRIP, parts.get(STRIP));
+      shapes.put(STRIP, shape.parts().get(STRIP));
     }
     tree.put("seal", Map.of("fingerprint", fingerprint));
     shapes.put("seal", new Shape.Parts(Map.of("fingerprint", Shape.Plain.WORDS)));

@@ -27,6 +27,10 @@ public final class Fingerprint {
     return twoGroups("tray", ViewTree.of(tray));
   }
 
+  static String of(SignOffView sheet) {
+    return twoGroups("sign-off", ViewTree.of(sheet));
+  }
+
   private static String twoGroups(String kind, Object tree) {
     StringBuilder text = new StringBuilder(kind);
     write(tree, text);

@@ -13,21 +13,25 @@ import java.util.Optional;
 public record Claim(Kind kind, String question, Optional<String> subject, String sentence) {
   /** The sorts of claims, each with what it promises. */
   public enum Kind implements org.tidemark.model.Worded {
-    /** No case is left without a rule that speaks of it. */
-    NO_GAP,
-    /** Each answer can be given in some case. */
-    OUTCOME_REACHABLE,
-    /** Each rule changes what is said in some case. */
-    RULE_MATTERS,
-    /** Each way to proceed lets some case proceed. */
-    ALLOW_CAN_PROCEED,
-    /** Where one finding gets worse, the answer never moves towards proceed. */
-    WORSE_NEVER_LOOSENS,
-    /** A test that must not count never moves an answer towards proceed. */
-    BARRED_NEVER_LOOSENS,
-    /** What is not recorded never proceeds where everything that could be recorded would not. */
-    NOTHING_KNOWN_NEVER_PROCEEDS,
-    /** No answer is less cautious than the floor's. */
-    NEVER_LOOSER_THAN_FLOOR
+    NO_GAP("No case is left without a rule that speaks of it."),
+    OUTCOME_REACHABLE("Each answer can be given in some case."),
+    RULE_MATTERS("Each rule changes what is said in some case."),
+    ALLOW_CAN_PROCEED("Each way to proceed lets some case proceed."),
+    WORSE_NEVER_LOOSENS("Where one finding gets worse, the answer never moves towards proceed."),
+    BARRED_NEVER_LOOSENS("A test that must not count never moves an answer towards proceed."),
+    NOTHING_KNOWN_NEVER_PROCEEDS(
+        "What is not recorded never proceeds where everything that could be recorded would not."),
+    NEVER_LOOSER_THAN_FLOOR("No answer is less cautious than the floor's.");
+
+    private final String promise;
+
+    Kind(String promise) {
+      this.promise = promise;
+    }
+
+    /** What a claim of this sort promises. */
+    public String promise() {
+      return promise;
+    }
   }
 }

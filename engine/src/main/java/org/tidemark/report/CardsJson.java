@@ -27,4 +27,9 @@ public final class CardsJson {
           json.objects("remarks", remarks, DiagnosticsJson::problem);
         });
   }
+
+  /** The sheet for those who approve, that was written. */
+  public static String sheet(String file) {
+    return Json.object(json -> json.text("file", file));
+  }
 }

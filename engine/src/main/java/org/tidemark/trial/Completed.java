@@ -9,6 +9,7 @@ import org.tidemark.model.Seen;
 import org.tidemark.model.UsualAnswers;
 import org.tidemark.model.Value;
 import org.tidemark.model.Vocabulary;
+import org.tidemark.source.Place;
 
 /** Fills the findings of a worked case up with what they usually are, as far as they then exist. */
 final class Completed {
@@ -24,14 +25,19 @@ final class Completed {
     if (worked.rest() == Rest.UNKNOWN) {
       return worked.findings();
     }
-    Findings filled = worked.findings();
+    return fill(worked.findings(), worked.place());
+  }
+
+  /** The findings and what usually goes with them, said to be entered at the place. */
+  Findings fill(Findings stated, Place place) {
+    Findings filled = stated;
     // In asking order, so that a finding comes after those that it hangs on.
     for (Finding finding : vocabulary.findings()) {
       Optional<Value> value = usual.of(finding.name());
       if (value.isPresent()
           && filled.entry(finding.name()).isEmpty()
           && mayExist(finding, filled)) {
-        filled = filled.with(finding.name(), new Findings.Entry(seen(value.get()), worked.place()));
+        filled = filled.with(finding.name(), new Findings.Entry(seen(value.get()), place));
       }
     }
     return filled;

@@ -1,13 +1,6 @@
 package org.tidemark.cli.command;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
-import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.OpenOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.Tidemark;
 import org.tidemark.cli.options.PolicyOptions;
@@ -104,12 +97,9 @@ final class CardCommand extends Verb {
   private ExitCode write(CardPage card, Loaded<CardPage> page) {
     remark(page.diagnostics(), json);
     Path file = out == null ? Path.of(card.name() + ".html") : out;
-    try {
-      Files.writeString(file, card.html(), UTF_8, how());
-    } catch (FileAlreadyExistsException there) {
-      return wrong(file + " is there already. Give --replace to write over it, or another --out.");
-    } catch (IOException unwritable) {
-      return wrong(file + " cannot be written. Give another place with --out.");
+    String trouble = new PageFile(file, replace).write(card.html());
+    if (!trouble.isEmpty()) {
+      return wrong(trouble);
     }
     console()
         .answer(
@@ -117,13 +107,5 @@ final class CardCommand extends Verb {
                 ? CardsJson.written(card, file.toString(), remarks())
                 : "Wrote " + file + ": " + card.title() + ", code " + card.code() + ".\n");
     return ExitCode.DONE;
-  }
-
-  private OpenOption[] how() {
-    return replace
-        ? new OpenOption[] {
-          StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE
-        }
-        : new OpenOption[] {StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE};
   }
 }

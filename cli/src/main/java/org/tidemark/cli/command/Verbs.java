@@ -21,6 +21,7 @@ public final class Verbs {
     all.put("policies", PoliciesCommand::new);
     all.put("prove", ProveCommand::new);
     all.put("compare", CompareCommand::new);
+    all.put("sign-off", SignOffCommand::new);
     return all;
   }
 

@@ -1,0 +1,136 @@
+package org.tidemark.print;
+
+import java.util.List;
+
+/**
+ * The sheet on which a committee approves a policy, settled to its last word.
+ *
+ * @param title the policy's title
+ * @param owner whose policy it is
+ * @param name the policy's name
+ * @param edition its edition
+ * @param status where it stands
+ * @param forWhom whom it is for
+ * @param builtOn what it builds on
+ * @param reviewBy its review date
+ * @param day the day of the sheet
+ * @param since the edition that it is held against; none for a first edition
+ * @param reason why it was changed, or that no reason is given
+ * @param written what is written differently
+ * @param answered what is answered differently, each with one case
+ * @param answeredNote what the list of answers rests on
+ * @param tables what is answered at each limit
+ * @param claims what is proved
+ * @param notProved what is not; a policy with any should not be approved
+ * @param departures where it departs from what it builds on
+ * @param warnings warnings that the author accepted, and why
+ * @param openWarnings warnings that nobody accepted
+ * @param alerts published alerts that it answers
+ * @param cards cards to print again, and to take down
+ * @param sources the publications behind it
+ */
+public record SignOffView(
+    String title,
+    String owner,
+    String name,
+    String edition,
+    String status,
+    String forWhom,
+    String builtOn,
+    String reviewBy,
+    String day,
+    List<String> since,
+    String reason,
+    List<Changed> written,
+    List<Answered> answered,
+    String answeredNote,
+    List<Table> tables,
+    List<Claimed> claims,
+    List<String> notProved,
+    List<String> departures,
+    List<String> warnings,
+    List<String> openWarnings,
+    List<String> alerts,
+    List<String> cards,
+    List<String> sources) {
+  public SignOffView {
+    since = List.copyOf(since);
+    written = List.copyOf(written);
+    answered = List.copyOf(answered);
+    tables = List.copyOf(tables);
+    claims = List.copyOf(claims);
+    notProved = List.copyOf(notProved);
+    departures = List.copyOf(departures);
+    warnings = List.copyOf(warnings);
+    openWarnings = List.copyOf(openWarnings);
+    alerts = List.copyOf(alerts);
+    cards = List.copyOf(cards);
+    sources = List.copyOf(sources);
+  }
+
+  /**
+   * Something that is written differently.
+   *
+   * @param what what it is
+   * @param was how it was; empty if it was not there
+   * @param is how it is; empty if it is gone
+   */
+  public record Changed(String what, String was, String is) {}
+
+  /**
+   * Cases that are answered differently.
+   *
+   * @param change from which answer to which, by which rule
+   * @param example one such case, a line a finding
+   */
+  public record Answered(String change, List<String> example) {
+    public Answered {
+      example = List.copyOf(example);
+    }
+  }
+
+  /**
+   * What is answered as one finding goes through its values.
+   *
+   * @param heading what is varied
+   * @param forWhom the population
+   * @param columns above each column of answers
+   * @param rows the values
+   */
+  public record Table(String heading, String forWhom, List<String> columns, List<Row> rows) {
+    public Table {
+      columns = List.copyOf(columns);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * One value.
+   *
+   * @param value in words
+   * @param limit whether there is a limit here
+   * @param answers one a column
+   */
+  public record Row(String value, boolean limit, List<Cell> answers) {
+    public Row {
+      answers = List.copyOf(answers);
+    }
+  }
+
+  /**
+   * One answer.
+   *
+   * @param outcome which answer it is: proceed, hold, escalate or none
+   * @param word the question's own word
+   * @param why by which rules, or what is still open
+   */
+  public record Cell(String outcome, String word, String why) {}
+
+  /**
+   * A sort of claim.
+   *
+   * @param says what it promises
+   * @param proved how many of how many are proved
+   */
+  public record Claimed(String says, String proved) {}
+}
