@@ -13,6 +13,7 @@ import org.tidemark.model.Fallback;
 import org.tidemark.model.Lapse;
 import org.tidemark.model.Policy;
 import org.tidemark.model.RecordList;
+import org.tidemark.model.Term;
 import org.tidemark.model.Tray;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
@@ -47,6 +48,28 @@ final class CareStack {
     care.contacts().forEach(c -> contacts.put(c.name(), c));
     care.records().forEach(r -> records.merge(r.name(), r, CareStack::longer));
     calls.putAll(care.calls());
+  }
+
+  /** What is seen when a term does not hold would be seen less often if the term were wider. */
+  void termIsWidened(Term term, Term below) {
+    if (term.alternatives().equals(below.alternatives())) {
+      return;
+    }
+    for (Lapse lapse : lapses.values()) {
+      if (lapse.triggers().seen().filter(s -> QuestionStack.uses(s, term.name(), false)).isPresent()) {
+        problems.add(
+            Diagnostic.error(
+                    DiagnosticCode.LOOSER_THAN_FLOOR,
+                    term.place().span(),
+                    "widening the term `"
+                        + term.name()
+                        + "` would loosen the lapse `"
+                        + lapse.name()
+                        + "`")
+                .and(lapse.place().span(), "the lapse uses it here")
+                .help("give the wider term another name"));
+      }
+    }
   }
 
   private <T> void isNew(

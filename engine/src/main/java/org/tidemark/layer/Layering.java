@@ -120,6 +120,7 @@ public final class Layering {
     }
     if (below != null) {
       questions.termIsWidened(term, below);
+      care.termIsWidened(term, below);
     }
     terms.put(term.name(), term);
   }

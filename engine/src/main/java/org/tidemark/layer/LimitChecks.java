@@ -39,7 +39,10 @@ final class LimitChecks {
   private Stream<Condition> conditions() {
     Stream<Condition> rules =
         policy.questions().stream().flatMap(q -> q.rules().stream()).map(r -> r.given());
-    return Stream.concat(rules, policy.care().fallbacks().stream().map(f -> f.after()));
+    Stream<Condition> seen =
+        policy.care().lapses().stream().flatMap(l -> l.triggers().seen().stream());
+    Stream<Condition> after = policy.care().fallbacks().stream().map(f -> f.after());
+    return Stream.concat(rules, Stream.concat(seen, after));
   }
 
   private void check(Atom atom) {

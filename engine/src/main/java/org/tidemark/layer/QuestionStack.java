@@ -132,7 +132,7 @@ final class QuestionStack {
     return uses(rule.given(), term, letsPass);
   }
 
-  private static boolean uses(Condition condition, String term, boolean holds) {
+  static boolean uses(Condition condition, String term, boolean holds) {
     if (condition instanceof Condition.AllOf all) {
       return all.parts().stream().anyMatch(p -> uses(p, term, holds));
     }

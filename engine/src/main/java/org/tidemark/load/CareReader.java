@@ -9,7 +9,6 @@ import org.tidemark.model.Care;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Contact;
 import org.tidemark.model.Fallback;
-import org.tidemark.model.Lapse;
 import org.tidemark.model.RecordList;
 import org.tidemark.model.Step;
 import org.tidemark.model.Tray;
@@ -42,13 +41,12 @@ final class CareReader {
 
   Care read(Fields policy) {
     List<Contact> contacts = contacts(policy);
-    Names lapses = new Names("lapse", problems);
     Names trays = new Names("tray", problems);
     List<Fallback> fallbacks = new ArrayList<>();
     fallback(policy, "fallback").ifPresent(fallbacks::add);
     fallback(policy, "retest").ifPresent(fallbacks::add);
     return new Care(
-        policy.list("lapses", node -> lapse(node, lapses)),
+        new LapsesReader(layer, known, wording, backings, problems).read(policy),
         fallbacks,
         contacts,
         policy.list("trays", node -> tray(node, trays)),
@@ -118,21 +116,6 @@ final class CareReader {
             Place.at(entry.key().span()));
     fields.done();
     return contact;
-  }
-
-  private Lapse lapse(YamlNode node, Names names) {
-    Fields fields = Fields.of(node, "a lapse", problems);
-    Located<String> name = fields.text("lapse");
-    names.give(name.value(), name.span());
-    Lapse lapse =
-        new Lapse(
-            name.value(),
-            wording.required(fields, "when"),
-            layer,
-            backings.read(fields),
-            Place.at(name.span()));
-    fields.done();
-    return lapse;
   }
 
   private Optional<Fallback> fallback(Fields policy, String key) {

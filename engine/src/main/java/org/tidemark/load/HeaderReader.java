@@ -1,6 +1,7 @@
 package org.tidemark.load;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,6 +21,8 @@ import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
 import org.tidemark.source.Span;
+import org.tidemark.source.Suggestion;
+import org.tidemark.source.Typed;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
 
@@ -67,7 +70,33 @@ final class HeaderReader {
         review,
         scope,
         buildsOn,
+        clock(fields),
         Place.at(name.span()));
+  }
+
+  /** A place of the time zone database; an offset alone knows no summer time. */
+  private Optional<ZoneId> clock(Fields fields) {
+    Optional<Located<String>> text = fields.optionalText("clock");
+    text.filter(t -> !isPlace(t.value())).ifPresent(this::noSuchClock);
+    return text.map(Located::value).filter(HeaderReader::isPlace).map(ZoneId::of);
+  }
+
+  private static boolean isPlace(String name) {
+    return name.contains("/") && ZoneId.getAvailableZoneIds().contains(name);
+  }
+
+  private void noSuchClock(Located<String> text) {
+    List<String> places =
+        ZoneId.getAvailableZoneIds().stream().filter(HeaderReader::isPlace).sorted().toList();
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_CLOCK,
+                text.span(),
+                "the time zone database has no place called " + Typed.shown(text.value()))
+            .help(
+                Suggestion.nearest(text.value(), places)
+                    .map(near -> "did you mean `" + near + "`?")
+                    .orElse("write a place such as Europe/London")));
   }
 
   private void wordsFrom(Fields fields) {

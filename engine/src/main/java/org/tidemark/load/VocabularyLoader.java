@@ -48,7 +48,7 @@ public final class VocabularyLoader {
     Map<String, Finding> bare = new LinkedHashMap<>();
     readers.forEach(r -> bare.put(r.name(), r.withoutConditions()));
     List<ListKind> lists = new ListsReader(bare, problems).read(fields);
-    List<EventKind> events = List.of();
+    List<EventKind> events = new EventKindsReader(problems).read(fields);
     fields.done();
     List<Finding> whole = readers.stream().map(r -> r.whole(bare)).toList();
     readers.forEach(r -> r.usual().ifPresent(u -> usual(bare, r.name(), u)));

@@ -1,6 +1,7 @@
 package org.tidemark.model;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import org.tidemark.source.Place;
 
@@ -17,6 +18,7 @@ import org.tidemark.source.Place;
  * @param reviewBy the day after which it is no longer current
  * @param scope whom and where it is for
  * @param buildsOn the policy below it
+ * @param clock where its clocks stand, so that hours are counted right when they change
  * @param place where it is written
  */
 public record Header(
@@ -30,7 +32,36 @@ public record Header(
     Optional<LocalDate> reviewBy,
     Scope scope,
     Optional<String> buildsOn,
+    Optional<ZoneId> clock,
     Place place) {
+
+  /** A policy that does not say where its clocks stand. */
+  public Header(
+      String name,
+      PolicyKind kind,
+      String title,
+      String owner,
+      int edition,
+      Status status,
+      Optional<Approval> approval,
+      Optional<LocalDate> reviewBy,
+      Scope scope,
+      Optional<String> buildsOn,
+      Place place) {
+    this(
+        name,
+        kind,
+        title,
+        owner,
+        edition,
+        status,
+        approval,
+        reviewBy,
+        scope,
+        buildsOn,
+        Optional.empty(),
+        place);
+  }
 
   /**
    * An approval, by a body or role and never by a person's name.

@@ -68,6 +68,11 @@ public final class Vocabulary {
     return events;
   }
 
+  /** The kind of event of that name. */
+  public Optional<EventKind> event(String wanted) {
+    return events.stream().filter(e -> e.name().equals(wanted)).findFirst();
+  }
+
   /** All findings, in asking order. */
   public List<Finding> findings() {
     return List.copyOf(findings.values());

@@ -48,6 +48,8 @@ public enum DiagnosticCode {
   UNKNOWN_BAND("No band of the finding has this name."),
   UNKNOWN_RULE("No rule has this name."),
   UNKNOWN_CONTACT("No contact has this name."),
+  UNKNOWN_EVENT("The vocabulary has no event or use of this name."),
+  UNKNOWN_CLOCK("The time zone database has no place of this name."),
   UNKNOWN_CITATION("The bibliography has no such entry."),
   UNKNOWN_QUESTION("The policy does not answer this question."),
   UNKNOWN_POLICY("No policy has this name."),
@@ -70,6 +72,9 @@ public enum DiagnosticCode {
   REVERSED_DIRECTION("The passing side of a measure is its more worrying side."),
   NO_END_STATED("One end of a band is not stated."),
   VALUE_NOT_STATED("The value is not stated."),
+  LAPSE_NEVER("Nothing sets the lapse off, and nobody is said to watch for it."),
+  LAPSE_CLOCK("A lapse goes by something that is no clock."),
+  SHIFTS_DO_NOT_FIT("The shifts of a lapse overlap, or leave hours without a shift."),
   FROM_MEMORY("Something from memory stands in an approved edition."),
   // layers
   LOOSER_THAN_FLOOR("A layer loosens what the layer below it asks."),

@@ -16,6 +16,7 @@ final class CaseFiles {
           "names.txt",
           "limits.txt",
           "rules.txt",
+          "lapses.txt",
           "vocabularies.txt",
           "findings.txt",
           "records.txt",
