@@ -56,7 +56,11 @@ final class CareStack {
       return;
     }
     for (Lapse lapse : lapses.values()) {
-      if (lapse.triggers().seen().filter(s -> QuestionStack.uses(s, term.name(), false)).isPresent()) {
+      if (lapse
+          .triggers()
+          .seen()
+          .filter(s -> QuestionStack.uses(s, term.name(), false))
+          .isPresent()) {
         problems.add(
             Diagnostic.error(
                     DiagnosticCode.LOOSER_THAN_FLOOR,

@@ -65,9 +65,6 @@ final class Reach {
     return (published
             ? Diagnostic.warning(DiagnosticCode.CANNOT_HOLD, place.span(), what)
             : Diagnostic.error(DiagnosticCode.CANNOT_HOLD, place.span(), what))
-        .help(
-            "correct "
-                + field
-                + "; a finding is asked only when those that it hangs on are so");
+        .help("correct " + field + "; a finding is asked only when those that it hangs on are so");
   }
 }

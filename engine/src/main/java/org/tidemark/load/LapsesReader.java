@@ -174,7 +174,6 @@ final class LapsesReader {
   }
 
   private void wrong(Fields fields, String key, String message, String help) {
-    problems.add(
-        Diagnostic.error(DiagnosticCode.WRONG_SHAPE, fields.key(key), message).help(help));
+    problems.add(Diagnostic.error(DiagnosticCode.WRONG_SHAPE, fields.key(key), message).help(help));
   }
 }
