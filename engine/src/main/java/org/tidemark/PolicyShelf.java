@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.load.VocabularyFile;
 import org.tidemark.load.VocabularyLoader;
@@ -19,13 +20,21 @@ import org.tidemark.source.Problems;
 import org.tidemark.source.SourceText;
 import org.tidemark.source.Span;
 import org.tidemark.source.Suggestion;
+import org.tidemark.trial.CaseFile;
+import org.tidemark.trial.CasesLoader;
+import org.tidemark.trial.Trial;
+import org.tidemark.yaml.YamlNode;
+import org.tidemark.yaml.YamlReader;
 
 /** Policies, by name or path. */
 final class PolicyShelf {
+  private static final String CASES = "cases.yaml";
+
   private final Lazy<Loaded<Catalogue>> catalogue;
   private final Lazy<Loaded<VocabularyFile>> words;
   private final Lazy<Loaded<Bibliography>> bibliography;
   private final PolicyFinder finder;
+  private final Resources resources;
 
   PolicyShelf(Resources resources, List<Path> folders, Lazy<Loaded<Bibliography>> bibliography) {
     this.catalogue = new Lazy<>(() -> resources.read("policies/catalogue.yaml", Catalogue::read));
@@ -35,6 +44,7 @@ final class PolicyShelf {
                 resources.read(
                     "policies/vocabulary/nasogastric-tube.yaml", VocabularyLoader::load));
     this.bibliography = bibliography;
+    this.resources = resources;
     this.finder = new PolicyFinder(resources, folders);
   }
 
@@ -63,6 +73,36 @@ final class PolicyShelf {
     }
     List<Diagnostic> said = found.get().diagnostics();
     return found.get().match(top -> onItsLayers(top, said), Loaded::broken);
+  }
+
+  /** The worked cases that lie beside a policy. */
+  Loaded<CaseFile> cases(String nameOrPath) {
+    Optional<Loaded<Copy>> found = finder.asked(nameOrPath);
+    return found.isEmpty()
+        ? Loaded.broken(unknown(nameOrPath))
+        : found.get().match(copy -> cases(nameOrPath, copy), Loaded::broken);
+  }
+
+  private Loaded<CaseFile> cases(String name, Copy policy) {
+    return policy
+        .file()
+        .map(file -> cases(file.resolveSibling(CASES)))
+        .orElseGet(() -> understood(n -> resources.read("policies/" + name + "/" + CASES, n)));
+  }
+
+  /** The worked cases in a file. */
+  Loaded<CaseFile> cases(Path file) {
+    return understood(loader -> new YamlReader().read(file, loader));
+  }
+
+  private Loaded<CaseFile> understood(
+      Function<Function<YamlNode, Loaded<CaseFile>>, Loaded<CaseFile>> read) {
+    return vocabulary()
+        .match(words -> read.apply(root -> CasesLoader.load(root, words)), Loaded::broken);
+  }
+
+  Loaded<Trial> trial(EffectivePolicy policy) {
+    return words.get().match(file -> Loaded.good(Trial.of(policy, file)), Loaded::broken);
   }
 
   private Loaded<EffectivePolicy> onItsLayers(Copy top, List<Diagnostic> said) {

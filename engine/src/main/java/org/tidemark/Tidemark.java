@@ -15,6 +15,8 @@ import org.tidemark.model.Bibliography;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.print.Cards;
 import org.tidemark.source.Loaded;
+import org.tidemark.trial.CaseFile;
+import org.tidemark.trial.Trial;
 
 /**
  * The one door for people who embed Tidemark: policies by name or path, findings, answers. Whatever
@@ -58,6 +60,26 @@ public final class Tidemark {
   /** The policy that is used when none is named. */
   public Loaded<EffectivePolicy> demo() {
     return shelf.demo().match(this::policy, Loaded::broken);
+  }
+
+  /** The name of that policy. */
+  public Loaded<String> demoName() {
+    return shelf.demo();
+  }
+
+  /** The worked cases that lie beside a policy's file, as {@code cases.yaml}. */
+  public Loaded<CaseFile> cases(String nameOrPath) {
+    return shelf.cases(nameOrPath);
+  }
+
+  /** The worked cases in a file. */
+  public Loaded<CaseFile> cases(Path file) {
+    return shelf.cases(file);
+  }
+
+  /** What tries a policy on worked cases. */
+  public Loaded<Trial> trial(EffectivePolicy policy) {
+    return shelf.trial(policy);
   }
 
   /** All policies that can be named, and what is wrong with those that cannot be used. */

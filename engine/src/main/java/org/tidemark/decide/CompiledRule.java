@@ -11,6 +11,9 @@ import org.tidemark.model.Rule;
  * @param boxes where it holds; none if it never can
  */
 public record CompiledRule(Rule rule, List<Box> boxes) {
+  /** How the names begin of the rules that keep a policy within its scope. */
+  public static final String OUTSIDE_SCOPE = ImpliedRules.OUTSIDE_SCOPE;
+
   public CompiledRule {
     boxes = List.copyOf(boxes);
   }

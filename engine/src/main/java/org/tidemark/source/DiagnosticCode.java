@@ -89,6 +89,7 @@ public enum DiagnosticCode {
   CONTRADICTION("Two findings cannot both be so."),
   // worked cases
   NO_CASES("The file holds no worked case."),
+  OTHER_POLICY("Worked cases are tried on another policy than the one that they are cases of."),
   // guidance and cards
   TEMPLATE_FENCE("A template uses something outside its fence."),
   TEMPLATE_NAME("A template names a value that does not exist."),

@@ -17,9 +17,9 @@ public final class Suggestion {
     int near = word.length() <= 4 ? 1 : word.length() <= 8 ? 2 : 3;
     return known.stream()
         .filter(name -> Math.abs(word.length() - name.length()) <= near)
-        .filter(name -> distance(word, name) <= near)
+        .filter(name -> distance(word, name.toLowerCase(Locale.ROOT)) <= near)
         .min(
-            Comparator.comparingInt((String name) -> distance(word, name))
+            Comparator.comparingInt((String name) -> distance(word, name.toLowerCase(Locale.ROOT)))
                 .thenComparing(name -> name));
   }
 

@@ -68,7 +68,7 @@ public final class AnswerTables {
     for (int i = 0; i < question.space().size(); i++) {
       Finding finding = question.space().cells(i).finding();
       if (finding.domain() instanceof Domain.Measure measure) {
-        Limits limits = new Limits(question.space().cells(i), measure);
+        LimitReadings limits = new LimitReadings(question.space().cells(i), measure);
         if (!limits.none()) {
           tables.addAll(tables(finding, finding.asks(), readings(finding, measure, limits)));
         }
@@ -95,7 +95,7 @@ public final class AnswerTables {
         .toList();
   }
 
-  private static List<Part> readings(Finding finding, Domain.Measure measure, Limits limits) {
+  private static List<Part> readings(Finding finding, Domain.Measure measure, LimitReadings limits) {
     List<Part> rows = new ArrayList<>();
     limits
         .readings()

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tidemark.decide.Kind;
 import org.tidemark.load.Fields;
 import org.tidemark.load.FindingsLoader;
 import org.tidemark.load.RecordLoader;
@@ -36,7 +37,7 @@ public final class CasesLoader {
 
   private Loaded<CaseFile> read(YamlNode root) {
     Fields fields = Fields.of(root, "a file of worked cases", problems);
-    String policy = fields.text("cases-of").value();
+    Located<String> policy = fields.text("cases-of");
     fields.required("cases");
     List<WorkedCase> cases = fields.list("cases", this::workedCase);
     fields.done();
@@ -61,15 +62,24 @@ public final class CasesLoader {
             fields.requiredWord("rest", Rest.class).orElse(Rest.UNKNOWN),
             findings(fields),
             record(fields),
-            fields.requiredWord("expect", Outcome.class).orElse(Outcome.HOLD),
-            texts(fields, "rules"),
-            texts(fields, "needs"),
+            expected(fields),
             fields.optionalText("case-says").map(Located::value),
             fields.optionalText("why").map(Located::value),
             texts(fields, "not-expressed"),
             Place.at(name.span()));
     fields.done();
     return read;
+  }
+
+  private static Expected expected(Fields fields) {
+    return new Expected(
+        fields.requiredWord("expect", Outcome.class).orElse(Outcome.HOLD),
+        fields.word("expect-kind", Kind.class),
+        texts(fields, "rules"),
+        texts(fields, "not-rules"),
+        texts(fields, "needs"),
+        texts(fields, "next"),
+        texts(fields, "call"));
   }
 
   private Findings findings(Fields fields) {

@@ -3,53 +3,129 @@ package org.tidemark.trial;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
-import org.tidemark.decide.Cell;
-import org.tidemark.decide.Cells;
+import java.util.stream.Stream;
+import org.tidemark.decide.CompiledQuestion;
+import org.tidemark.decide.CompiledRule;
+import org.tidemark.layer.Alternatives;
+import org.tidemark.layer.Atom;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.model.Condition;
 import org.tidemark.model.Domain;
+import org.tidemark.model.Finding;
+import org.tidemark.model.NamedBand;
+import org.tidemark.model.Seen;
+import org.tidemark.source.Place;
 
-/** Where a question tells two neighbouring readings of a measure apart. */
+/**
+ * The numbers that a question's rules, and the policy's bands of the measures that they look at,
+ * compare a measure with. A slip between "at most" and "below" shows at such a number or one step
+ * beside it, and nowhere else.
+ */
 final class Limits {
-  private final Domain.Measure measure;
-  private final List<Cell.NumberCell> stretches = new ArrayList<>();
+  private final CompiledQuestion compiled;
+  private final EffectivePolicy policy;
+  private final Map<String, TreeMap<BigDecimal, List<Comparison>>> limits = new TreeMap<>();
 
-  Limits(Cells cells, Domain.Measure measure) {
-    this.measure = measure;
-    for (int i = 0; i < cells.count(); i++) {
-      if (cells.cell(i) instanceof Cell.NumberCell stretch) {
-        stretches.add(stretch);
+  /** Something that compares a measure with a number. */
+  private record Comparison(String by, Place place) {}
+
+  Limits(CompiledQuestion compiled) {
+    this.compiled = compiled;
+    this.policy = compiled.policy();
+    policy.bands().stream()
+        .filter(b -> compiled.space().position(b.of()).isPresent())
+        .forEach(this::band);
+    compiled.rules().forEach(this::rule);
+  }
+
+  private void band(NamedBand band) {
+    Condition in = new Condition.InNamedBand(band.of(), band.name());
+    compared(in, new Comparison("band `" + band.name() + "`", band.place()));
+  }
+
+  private void rule(CompiledRule rule) {
+    Comparison by = new Comparison("rule `" + rule.rule().name() + "`", rule.rule().place());
+    compared(rule.rule().given(), by);
+  }
+
+  private void compared(Condition condition, Comparison by) {
+    for (List<Atom> all : Alternatives.of(policy, condition)) {
+      all.forEach(
+          atom ->
+              atom.stretch()
+                  .filter(Atom.Stretch::stated)
+                  .ifPresent(s -> ends(s).forEach(number -> add(atom.finding(), number, by))));
+    }
+  }
+
+  private static Stream<BigDecimal> ends(Atom.Stretch stretch) {
+    return Stream.of(stretch.lower(), stretch.upper()).flatMap(Optional::stream);
+  }
+
+  private void add(String finding, BigDecimal number, Comparison by) {
+    List<Comparison> there =
+        limits
+            .computeIfAbsent(finding, f -> new TreeMap<>())
+            .computeIfAbsent(number, n -> new ArrayList<>());
+    if (!there.contains(by)) {
+      there.add(by);
+    }
+  }
+
+  /** Every limit and its two neighbours, as far as the measure can show them. */
+  List<Coverage.ReadingCover> readings(List<TrialResult> results) {
+    List<Coverage.ReadingCover> all = new ArrayList<>();
+    for (Finding finding : policy.vocabulary().findings()) {
+      if (finding.domain() instanceof Domain.Measure measure) {
+        near(finding, measure)
+            .forEach((ticks, by) -> all.add(cover(finding, measure, ticks, by, results)));
       }
     }
+    return all;
   }
 
-  boolean none() {
-    return stretches.size() < 2;
+  private Map<Long, List<Comparison>> near(Finding finding, Domain.Measure measure) {
+    Map<Long, List<Comparison>> near = new TreeMap<>();
+    limits
+        .getOrDefault(finding.name(), new TreeMap<>())
+        .forEach(
+            (number, by) -> {
+              for (long step = -1; step <= 1; step++) {
+                long ticks = measure.ticks(number) + step;
+                if (measure.inRange(measure.number(ticks))) {
+                  near.computeIfAbsent(ticks, t -> new ArrayList<>()).addAll(by);
+                }
+              }
+            });
+    return near;
   }
 
-  /**
-   * The readings at each limit and one step to either side, and the two ends of the scale; true for
-   * those next to a limit.
-   */
-  SortedMap<BigDecimal, Boolean> readings() {
-    SortedMap<BigDecimal, Boolean> readings = new TreeMap<>();
-    readings.put(measure.lowest(), false);
-    readings.put(measure.highest(), false);
-    for (int i = 1; i < stretches.size(); i++) {
-      long below = measure.ticks(stretches.get(i - 1).highest());
-      long above = measure.ticks(stretches.get(i).lowest());
-      add(below - 1, false, readings);
-      add(above + 1, false, readings);
-      add(below, true, readings);
-      add(above, true, readings);
-    }
-    return readings;
-  }
-
-  private void add(long ticks, boolean limit, SortedMap<BigDecimal, Boolean> readings) {
+  private Coverage.ReadingCover cover(
+      Finding finding,
+      Domain.Measure measure,
+      long ticks,
+      List<Comparison> by,
+      List<TrialResult> results) {
     BigDecimal number = measure.number(ticks);
-    if (measure.inRange(number)) {
-      readings.merge(number, limit, Boolean::logicalOr);
-    }
+    return new Coverage.ReadingCover(
+        compiled.question().name(),
+        finding.name(),
+        measure.print(number),
+        by.stream().map(Comparison::by).distinct().toList(),
+        results.stream().anyMatch(r -> states(r.worked(), finding.name(), number)),
+        by.get(0).place());
+  }
+
+  private static boolean states(WorkedCase worked, String finding, BigDecimal number) {
+    return worked.findings().entry(finding).map(e -> isExactly(e.seen(), number)).orElse(false);
+  }
+
+  private static boolean isExactly(Seen seen, BigDecimal number) {
+    return seen.options().isEmpty()
+        && seen.from().filter(n -> n.compareTo(number) == 0).isPresent()
+        && seen.to().filter(n -> n.compareTo(number) == 0).isPresent();
   }
 }

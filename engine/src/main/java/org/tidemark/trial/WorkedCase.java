@@ -17,9 +17,7 @@ import org.tidemark.source.Place;
  * @param rest what everything is that the findings do not name
  * @param findings what the source states
  * @param record what the source states of the tube over time
- * @param expect the answer
- * @param rules rules that must fire, whatever is unknown
- * @param needs findings that must still be asked
+ * @param expected what must come out
  * @param caseSays the answer that the source's own reading gives, in its words
  * @param why why the answer is what it is
  * @param notExpressed facts of the source that the vocabulary cannot say
@@ -33,16 +31,17 @@ public record WorkedCase(
     Rest rest,
     Findings findings,
     TubeRecord record,
-    Outcome expect,
-    List<String> rules,
-    List<String> needs,
+    Expected expected,
     Optional<String> caseSays,
     Optional<String> why,
     List<String> notExpressed,
     Place place) {
   public WorkedCase {
-    rules = List.copyOf(rules);
-    needs = List.copyOf(needs);
     notExpressed = List.copyOf(notExpressed);
+  }
+
+  /** The answer that must come out. */
+  public Outcome expect() {
+    return expected.outcome();
   }
 }

@@ -22,6 +22,7 @@ public final class Verbs {
     all.put("prove", ProveCommand::new);
     all.put("compare", CompareCommand::new);
     all.put("sign-off", SignOffCommand::new);
+    all.put("trial", TrialCommand::new);
     return all;
   }
 

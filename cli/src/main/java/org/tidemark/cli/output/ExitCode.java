@@ -3,7 +3,7 @@ package org.tidemark.cli.output;
 /** How the program ends; one meaning each. An outcome such as hold is an answer, not an error. */
 public enum ExitCode {
   DONE(0, "Done, whatever the answer was."),
-  NOT_SO(1, "A claim does not hold."),
+  NOT_SO(1, "A claim does not hold, or a worked case does not pass."),
   COMMAND_LINE_WRONG(2, "The command line is wrong."),
   POLICY_BROKEN(3, "The policy or its content is broken."),
   FINDINGS_BROKEN(4, "The findings are broken."),
