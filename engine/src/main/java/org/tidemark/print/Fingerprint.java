@@ -31,6 +31,11 @@ public final class Fingerprint {
     return twoGroups("sign-off", ViewTree.of(sheet));
   }
 
+  /** Of a text of some kind that is no card. */
+  public static String of(String kind, String text) {
+    return twoGroups(kind, text);
+  }
+
   private static String twoGroups(String kind, Object tree) {
     StringBuilder text = new StringBuilder(kind);
     write(tree, text);
