@@ -23,6 +23,7 @@ public final class Verbs {
     all.put("compare", CompareCommand::new);
     all.put("sign-off", SignOffCommand::new);
     all.put("trial", TrialCommand::new);
+    all.put("export", ExportCommand::new);
     return all;
   }
 

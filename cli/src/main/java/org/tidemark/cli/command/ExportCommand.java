@@ -1,0 +1,142 @@
+package org.tidemark.cli.command;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.OpenOption;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tidemark.Tidemark;
+import org.tidemark.cli.options.FolderOptions;
+import org.tidemark.cli.output.Console;
+import org.tidemark.cli.output.ExitCode;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.report.DmnExport;
+import org.tidemark.report.DmnJson;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.Loaded;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes a policy in a form that other programs read. */
+@Command(
+    name = "export",
+    description = {
+      "Writes a policy as decision tables in DMN 1.3, an open standard of the OMG, for programs that read those.",
+      "The tables are a copy, and answer only when everything is known: whatever is missing never proceeds.",
+      "Nothing is exported from a floor."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  tidemark export --dmn",
+      "  tidemark export example-general-adult --dmn --question use -o use.dmn"
+    })
+final class ExportCommand extends Verb {
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "POLICY",
+      description = {
+        "A name from the verb policies, or the path of a policy's file or folder.",
+        "Without it: the invented hospital's policy that is shipped as an example."
+      })
+  private @Nullable String policy;
+
+  @Mixin private final FolderOptions folders = new FolderOptions();
+
+  @Option(names = "--dmn", description = "As decision tables in DMN 1.3, which is XML.")
+  private boolean dmn;
+
+  @Option(
+      names = "--question",
+      paramLabel = "QUESTION",
+      description = "One question, such as use. Without it: all.")
+  private @Nullable String question;
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "FILE",
+      description = "Where to write it. Without it: the output.")
+  private @Nullable Path out;
+
+  @Option(names = "--replace", description = "Writes over a file that is there.")
+  private boolean replace;
+
+  @Option(names = "--json", description = "Writes JSON: what was exported.")
+  private boolean json;
+
+  ExportCommand(Console console) {
+    super(console);
+  }
+
+  @Override
+  ExitCode run() {
+    if (!dmn) {
+      return wrong("Say in which form: --dmn.");
+    }
+    Tidemark tidemark = folders.tidemark();
+    Loaded<EffectivePolicy> read = policy == null ? tidemark.demo() : tidemark.policy(policy);
+    return read.match(
+        effective -> {
+          remark(read.diagnostics(), json);
+          return export(tidemark, effective);
+        },
+        broken -> noPolicy(broken, json));
+  }
+
+  private ExitCode export(Tidemark tidemark, EffectivePolicy effective) {
+    List<String> names =
+        question == null
+            ? effective.questions().stream().map(EffectiveQuestion::name).toList()
+            : List.of(question);
+    for (String name : names) {
+      List<Diagnostic> refused =
+          tidemark.bedside(effective, name).match(answers -> List.of(), broken -> broken);
+      if (!refused.isEmpty()) {
+        return console().refuse(refused, json, ExitCode.COMMAND_LINE_WRONG);
+      }
+    }
+    List<EffectiveQuestion> questions =
+        names.stream().flatMap(n -> effective.question(n).stream()).toList();
+    return write(effective, questions, DmnExport.of(effective, questions));
+  }
+
+  private ExitCode write(
+      EffectivePolicy effective, List<EffectiveQuestion> questions, DmnExport export) {
+    if (out == null) {
+      String all = DmnJson.of(effective, questions, export, Optional.empty(), remarks());
+      console().answer(json ? all : export.xml());
+      return ExitCode.DONE;
+    }
+    try {
+      Files.writeString(out, export.xml(), UTF_8, how());
+    } catch (FileAlreadyExistsException there) {
+      return wrong(out + " is there already. Give --replace to write over it, or another --out.");
+    } catch (IOException unwritable) {
+      return wrong(out + " cannot be written. Give another place with --out.");
+    }
+    Optional<String> file = Optional.of(out.toString());
+    console()
+        .answer(
+            json
+                ? DmnJson.of(effective, questions, export, file, remarks())
+                : "Wrote " + out + ": " + effective.name() + ", code " + export.code() + ".\n");
+    return ExitCode.DONE;
+  }
+
+  private OpenOption[] how() {
+    return replace
+        ? new OpenOption[] {
+          StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE
+        }
+        : new OpenOption[] {StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE};
+  }
+}
