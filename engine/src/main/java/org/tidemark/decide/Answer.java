@@ -2,6 +2,7 @@ package org.tidemark.decide;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,31 +17,61 @@ import org.tidemark.model.Contact;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
-import org.tidemark.model.Header;
 import org.tidemark.model.Option;
 import org.tidemark.model.Outcome;
-import org.tidemark.model.RecordList;
-import org.tidemark.model.Rule;
 
 /**
  * Puts an answer into words: reasons, what does not count, what to do, whom to call, what to bear
  * in mind.
  */
 final class Answer {
-  private final EffectivePolicy policy;
-  private final CompiledQuestion compiled;
-  private final Findings findings;
-  private final Firing firing;
+  /** The most cautious first. */
+  private static final List<Effect> ORDER =
+      List.of(Effect.ESCALATE, Effect.HOLD, Effect.NOT_YET, Effect.SET_ASIDE, Effect.ALLOW);
 
-  Answer(CompiledQuestion compiled, Findings findings, Firing firing) {
-    this.policy = compiled.policy();
+  private final CompiledQuestion compiled;
+  private final Wording wording;
+  private final Findings findings;
+  private final long[] region;
+  private final Firing firing;
+  private final List<CompiledRule> fired;
+
+  /**
+   * An answer to be put.
+   *
+   * @param compiled the question
+   * @param wording what its rules say
+   * @param findings what is known
+   * @param region the cases that this leaves open
+   * @param firing the rules that fire in all of them
+   */
+  Answer(
+      CompiledQuestion compiled, Wording wording, Findings findings, long[] region, Firing firing) {
     this.compiled = compiled;
+    this.wording = wording;
     this.findings = findings;
+    this.region = region;
     this.firing = firing;
+    this.fired = inOrder(firing.rules());
+  }
+
+  private static List<CompiledRule> inOrder(List<CompiledRule> rules) {
+    if (rules.size() < 2) {
+      return rules;
+    }
+    List<CompiledRule> ordered = new ArrayList<>(rules.size());
+    for (Effect effect : ORDER) {
+      for (CompiledRule rule : rules) {
+        if (rule.has(effect)) {
+          ordered.add(rule);
+        }
+      }
+    }
+    return ordered;
   }
 
   Decision put(Outcome outcome, Kind kind, Set<Outcome> possible, List<Need> ask, LocalDate today) {
-    List<Rule> speaking = speaking(outcome, kind);
+    List<CompiledRule> speaking = speaking(outcome, kind);
     return new Decision(
         compiled.question().name(),
         compiled.question().asks(),
@@ -51,60 +82,52 @@ final class Answer {
         reasons(),
         doesNotCount(),
         ask,
-        new NextSteps(policy, speaking).list(outcome, kind, renewals(kind)),
-        call(speaking),
-        writeDown(),
-        new Cautions(policy.header(), today).list(forcefulAllows(outcome)),
-        stamp());
+        List.copyOf(next(speaking, outcome, kind)),
+        List.copyOf(call(speaking)),
+        wording.writeDown(),
+        List.copyOf(cautions(outcome, today)),
+        wording.stamp());
   }
 
   /**
    * The rules whose words belong to this answer: what blocks it, and when nothing blocks, what
    * keeps it from being allowed.
    */
-  private List<Rule> speaking(Outcome outcome, Kind kind) {
-    List<Effect> effects =
-        outcome == Outcome.PROCEED
-            ? List.of()
-            : kind == Kind.ESCALATES
-                ? List.of(Effect.ESCALATE, Effect.HOLD)
-                : List.of(Effect.ESCALATE, Effect.HOLD, Effect.SET_ASIDE, Effect.NOT_YET);
-    return effects.stream()
-        .flatMap(firing::of)
-        .map(CompiledRule::rule)
-        .filter(r -> counts(r, kind))
-        .toList();
+  private List<CompiledRule> speaking(Outcome outcome, Kind kind) {
+    if (outcome == Outcome.PROCEED) {
+      return List.of();
+    }
+    List<CompiledRule> speaking = new ArrayList<>(fired.size());
+    for (CompiledRule rule : fired) {
+      if (speaks(rule.rule().effect(), kind)) {
+        speaking.add(rule);
+      }
+    }
+    return speaking;
   }
 
   /** While some way to proceed may still stand, what to do when nothing allows is not said yet. */
-  private static boolean counts(Rule rule, Kind kind) {
-    return rule.effect() != Effect.NOT_YET || kind != Kind.UNSETTLED;
+  private static boolean speaks(Effect effect, Kind kind) {
+    return switch (effect) {
+      case ESCALATE, HOLD -> true;
+      case SET_ASIDE -> kind != Kind.ESCALATES;
+      case NOT_YET -> kind != Kind.ESCALATES && kind != Kind.UNSETTLED;
+      case ALLOW -> false;
+    };
   }
 
   private List<Reason> reasons() {
-    return firing.rules().stream()
-        .sorted(Comparator.comparing((CompiledRule r) -> r.rule().effect()).reversed())
-        .map(this::reason)
-        .toList();
-  }
-
-  private Reason reason(CompiledRule fired) {
-    Rule rule = fired.rule();
-    return new Reason(
-        rule.name(),
-        rule.layer(),
-        rule.effect(),
-        rule.about(),
-        rule.says().because().map(policy::fill),
-        rule.says().doesNotRuleOut().map(policy::fill),
-        firing.without().contains(fired),
-        rule.backing().standing(),
-        rule.backing().sources());
+    List<Reason> reasons = new ArrayList<>(fired.size());
+    for (CompiledRule rule : fired) {
+      Said said = wording.of(rule);
+      reasons.add(firing.hasForce(rule) ? said.reason() : said.withoutForce());
+    }
+    return reasons;
   }
 
   private List<DoesNotCount> doesNotCount() {
     List<DoesNotCount> all = new ArrayList<>();
-    for (Barred test : policy.barred()) {
+    for (Barred test : policy().barred()) {
       Optional<Findings.Entry> entry = findings.entry(test.finding());
       boolean barred =
           entry.isPresent()
@@ -122,13 +145,32 @@ final class Answer {
     return all;
   }
 
+  private EffectivePolicy policy() {
+    return compiled.policy();
+  }
+
   private String label(String name, Set<String> options) {
-    Finding finding = policy.vocabulary().require(name);
+    Finding finding = policy().vocabulary().require(name);
     String found =
         options.stream()
             .map(o -> finding.domain().option(o).map(Option::label).orElse(o))
             .collect(Collectors.joining(" or "));
     return finding.asks() + " " + found;
+  }
+
+  private Collection<String> next(List<CompiledRule> speaking, Outcome outcome, Kind kind) {
+    if (outcome == Outcome.PROCEED) {
+      return List.of();
+    }
+    Collection<String> steps = new NextSteps(wording, speaking).list();
+    if (!steps.isEmpty()) {
+      return steps;
+    }
+    List<String> renewals = renewals(kind);
+    if (renewals.isEmpty() && outcome == Outcome.HOLD && kind != Kind.UNSETTLED) {
+      return List.of("Do not use the tube.", "Ask a senior colleague and the owner of the policy.");
+    }
+    return renewals;
   }
 
   /**
@@ -138,19 +180,18 @@ final class Answer {
     if (kind != Kind.NOT_YET && kind != Kind.NOT_COVERED) {
       return List.of();
     }
-    long[] region = compiled.space().region(findings);
     Optional<Box> nearest =
         compiled.rules().stream()
             .filter(r -> r.has(Effect.ALLOW))
             .flatMap(r -> r.boxes().stream())
-            .min(Comparator.comparingInt(b -> failing(b, region).size()));
-    return nearest.map(b -> failing(b, region)).orElse(List.of()).stream()
+            .min(Comparator.comparingInt(b -> failing(b).size()));
+    return nearest.map(this::failing).orElse(List.of()).stream()
         .flatMap(f -> f.renew().stream())
         .distinct()
         .toList();
   }
 
-  private List<Finding> failing(Box box, long[] region) {
+  private List<Finding> failing(Box box) {
     List<Finding> failing = new ArrayList<>();
     for (int i = 0; i < box.size(); i++) {
       if ((region[box.finding(i)] & box.cells(i)) == 0) {
@@ -160,54 +201,29 @@ final class Answer {
     return failing;
   }
 
-  private List<Contact> call(List<Rule> speaking) {
+  private Collection<Contact> call(List<CompiledRule> speaking) {
+    if (speaking.isEmpty()) {
+      return List.of();
+    }
     Map<String, Contact> all = new LinkedHashMap<>();
-    for (Rule rule : speaking) {
-      rule.contact().flatMap(policy::contact).ifPresent(c -> withItsStandIn(c, all));
+    for (CompiledRule rule : speaking) {
+      wording.of(rule).call().forEach(c -> all.putIfAbsent(c.name(), c));
     }
-    return List.copyOf(all.values());
+    return all.values();
   }
 
-  private void withItsStandIn(Contact contact, Map<String, Contact> all) {
-    if (all.putIfAbsent(contact.name(), contact) == null) {
-      contact.otherwise().flatMap(policy::contact).ifPresent(c -> withItsStandIn(c, all));
+  private Collection<String> cautions(Outcome outcome, LocalDate today) {
+    List<String> always = wording.cautions(today);
+    if (outcome != Outcome.PROCEED) {
+      return always;
     }
-  }
-
-  private List<String> writeDown() {
-    String occasion = compiled.question().name().equals("pass") ? "at-passing" : "at-check";
-    return policy.care().records().stream()
-        .filter(r -> r.name().equals(occasion))
-        .map(RecordList::fields)
-        .findFirst()
-        .orElse(List.of())
-        .stream()
-        .map(policy::fill)
-        .toList();
-  }
-
-  private List<Rule> forcefulAllows(Outcome outcome) {
-    return outcome == Outcome.PROCEED
-        ? firing
-            .of(Effect.ALLOW)
-            .filter(r -> !firing.without().contains(r))
-            .map(CompiledRule::rule)
-            .toList()
-        : List.of();
-  }
-
-  private Stamp stamp() {
-    Header header = policy.header();
-    Set<String> below = new LinkedHashSet<>();
-    policy.layers().forEach(l -> below.add(l.name()));
-    below.remove(header.name());
-    return new Stamp(
-        header.name(),
-        header.title(),
-        header.owner(),
-        header.edition(),
-        header.status(),
-        header.reviewBy(),
-        List.copyOf(below));
+    Set<String> all = new LinkedHashSet<>();
+    for (CompiledRule rule : fired) {
+      if (rule.has(Effect.ALLOW) && firing.hasForce(rule)) {
+        wording.of(rule).caution().ifPresent(all::add);
+      }
+    }
+    all.addAll(always);
+    return all;
   }
 }

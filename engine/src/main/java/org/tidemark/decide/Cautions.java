@@ -1,31 +1,19 @@
 package org.tidemark.decide;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.tidemark.model.Days;
 import org.tidemark.model.Header;
 import org.tidemark.model.PolicyKind;
-import org.tidemark.model.Rule;
 import org.tidemark.model.Status;
 
-/** What to bear in mind with every answer, and with this one. */
+/** What to bear in mind with every answer of a policy. */
 final class Cautions {
-  private final Header header;
-  private final LocalDate today;
+  private Cautions() {}
 
-  Cautions(Header header, LocalDate today) {
-    this.header = header;
-    this.today = today;
-  }
-
-  List<String> list(List<Rule> allowing) {
+  static List<String> of(Header header, boolean reviewPassed) {
     List<String> all = new ArrayList<>();
-    allowing.stream()
-        .flatMap(r -> r.says().doesNotRuleOut().stream())
-        .distinct()
-        .forEach(r -> all.add("This does not rule out: " + r));
-    if (header.reviewPassed(today)) {
+    if (reviewPassed) {
       header
           .reviewBy()
           .ifPresent(
@@ -43,6 +31,6 @@ final class Cautions {
           "This is a reading of somebody's published page, for comparison only. Do not act on it.");
     }
     all.add("This supports trained staff. Your hospital's policy and licensed practice decide.");
-    return all;
+    return List.copyOf(all);
   }
 }

@@ -2,6 +2,7 @@ package org.tidemark.decide;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,17 +25,20 @@ import org.tidemark.source.Place;
 public final class CellSpace {
   private final Vocabulary vocabulary;
   private final List<Cells> findings;
-  private final Map<String, Integer> index = new LinkedHashMap<>();
+  private final long[] everything;
+  private final Map<String, Integer> index = new HashMap<>();
+  private final List<Hanging> hanging = new ArrayList<>();
   private final List<Box> impossible = new ArrayList<>();
 
   private CellSpace(Vocabulary vocabulary, List<Cells> findings) {
     this.vocabulary = vocabulary;
     this.findings = List.copyOf(findings);
+    this.everything = findings.stream().mapToLong(Cells::all).toArray();
     for (int i = 0; i < findings.size(); i++) {
       index.put(findings.get(i).finding().name(), i);
     }
     for (int i = 0; i < findings.size(); i++) {
-      impossible(i);
+      hang(i);
     }
   }
 
@@ -61,25 +65,33 @@ public final class CellSpace {
     }
   }
 
-  /** A finding exists, or is as it is when closed, exactly when all that it hangs on is so. */
-  private void impossible(int child) {
+  private void hang(int child) {
     Cells cells = findings.get(child);
-    List<Condition.Options> parents = cells.finding().applies();
-    if (parents.isEmpty()) {
-      return;
+    if (!cells.finding().applies().isEmpty()) {
+      List<Hanging.Parent> parents = cells.finding().applies().stream().map(this::parent).toList();
+      Hanging hangs = new Hanging(child, closed(cells), cells.notApplicable(), parents);
+      hanging.add(hangs);
+      impossible(hangs);
     }
-    long closed = closed(cells);
-    Map<Integer, Long> open = new TreeMap<>();
-    for (Condition.Options parent : parents) {
-      int p = position(parent.finding()).orElseThrow();
-      long holds = findings.get(p).in(Conditions.atom(parent));
-      long fails = findings.get(p).all() & ~holds;
-      addImpossible(new TreeMap<>(Map.of(child, cells.all() & ~closed, p, fails)));
-      open.merge(p, holds, (a, b) -> a & b);
+  }
+
+  private Hanging.Parent parent(Condition.Options parent) {
+    int finding = position(parent.finding()).orElseThrow();
+    return new Hanging.Parent(finding, findings.get(finding).in(Conditions.atom(parent)));
+  }
+
+  /** A finding exists, or is as it is when closed, exactly when all that it hangs on is so. */
+  private void impossible(Hanging hangs) {
+    long open = findings.get(hangs.child()).all() & ~hangs.closed();
+    Map<Integer, Long> allHold = new TreeMap<>();
+    for (Hanging.Parent parent : hangs.parents()) {
+      long fails = findings.get(parent.finding()).all() & ~parent.opens();
+      addImpossible(new TreeMap<>(Map.of(hangs.child(), open, parent.finding(), fails)));
+      allHold.merge(parent.finding(), parent.opens(), (a, b) -> a & b);
     }
-    if (cells.notApplicable() != 0) {
-      open.put(child, cells.notApplicable());
-      addImpossible(open);
+    if (hangs.absent() != 0) {
+      allHold.put(hangs.child(), hangs.absent());
+      addImpossible(allHold);
     }
   }
 
@@ -111,7 +123,7 @@ public final class CellSpace {
 
   /** The whole space. */
   public long[] everything() {
-    return findings.stream().mapToLong(Cells::all).toArray();
+    return everything.clone();
   }
 
   /**
@@ -125,9 +137,9 @@ public final class CellSpace {
   }
 
   private void narrow(long[] region, String name, Seen seen) {
-    Optional<Integer> position = position(name);
-    if (position.isPresent()) {
-      region[position.get()] &= findings.get(position.get()).in(seen);
+    Integer position = index.get(name);
+    if (position != null) {
+      region[position] &= findings.get(position).in(seen);
       return;
     }
     // No rule looks at this finding, but that it was seen at all says something of those that it
@@ -136,6 +148,22 @@ public final class CellSpace {
     boolean mayBeClosed = finding.whenClosed().map(c -> seen.options().contains(c)).orElse(false);
     if (!mayBeClosed) {
       finding.applies().forEach(p -> narrow(region, p.finding(), Seen.options(p.options())));
+    }
+  }
+
+  /**
+   * Settles the findings that follow from those that they hang on. Quicker than a search, and as
+   * good where all others are known.
+   */
+  void settle(long[] region) {
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      for (Hanging each : hanging) {
+        long left = each.left(region);
+        changed |= left != region[each.child()];
+        region[each.child()] = left;
+      }
     }
   }
 

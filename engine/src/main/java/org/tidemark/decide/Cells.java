@@ -2,7 +2,9 @@ package org.tidemark.decide;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -19,12 +21,18 @@ public final class Cells {
 
   private final Finding finding;
   private final List<Cell> cells;
+  private final Map<String, Long> options = new HashMap<>();
 
   private Cells(Finding finding, List<Cell> cells) {
     this.finding = finding;
     this.cells = List.copyOf(cells);
     if (cells.size() > MOST) {
       throw new TooManyCellsException(finding.name(), cells.size());
+    }
+    for (int i = 0; i < cells.size(); i++) {
+      if (cells.get(i) instanceof Cell.OptionCell option) {
+        options.put(option.option().name(), 1L << i);
+      }
     }
   }
 
@@ -114,25 +122,24 @@ public final class Cells {
   /** The cells that what was seen may lie in. */
   public long in(Seen seen) {
     long bits = 0;
+    for (String option : seen.options()) {
+      bits |= options.getOrDefault(option, 0L);
+    }
+    Optional<BigDecimal> from = seen.from();
+    Optional<BigDecimal> to = seen.to();
+    return from.isPresent() && to.isPresent() ? bits | between(from.get(), to.get()) : bits;
+  }
+
+  private long between(BigDecimal from, BigDecimal to) {
+    long bits = 0;
     for (int i = 0; i < cells.size(); i++) {
-      if (mayBe(seen, cells.get(i))) {
+      if (cells.get(i) instanceof Cell.NumberCell number
+          && from.compareTo(number.highest()) <= 0
+          && to.compareTo(number.lowest()) >= 0) {
         bits |= 1L << i;
       }
     }
     return bits;
-  }
-
-  private static boolean mayBe(Seen seen, Cell cell) {
-    if (cell instanceof Cell.OptionCell option) {
-      return seen.options().contains(option.option().name());
-    }
-    Optional<BigDecimal> from = seen.from();
-    Optional<BigDecimal> to = seen.to();
-    return cell instanceof Cell.NumberCell number
-        && from.isPresent()
-        && to.isPresent()
-        && from.get().compareTo(number.highest()) <= 0
-        && to.get().compareTo(number.lowest()) >= 0;
   }
 
   /** The cell that says the finding does not exist; 0 if it always does. */
@@ -143,6 +150,6 @@ public final class Cells {
 
   /** The cell of an option. */
   public long option(String name) {
-    return in(Seen.option(name));
+    return options.getOrDefault(name, 0L);
   }
 }

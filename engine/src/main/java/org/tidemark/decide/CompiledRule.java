@@ -30,7 +30,22 @@ public record CompiledRule(Rule rule, List<Box> boxes) {
     return rule.name().startsWith(ImpliedRules.NOT_SPOKEN_OF);
   }
 
+  /** A rule is known by its name, which no other of its question has. */
+  boolean isSameAs(CompiledRule other) {
+    return rule.name().equals(other.rule.name());
+  }
+
+  /** Whether this rule, where it holds, takes the force from an allow rule. */
+  boolean setsAside(CompiledRule allow) {
+    return has(Effect.SET_ASIDE) && rule.which().contains(allow.rule().name());
+  }
+
   public boolean fires(long[] point) {
-    return boxes.stream().anyMatch(b -> b.contains(point));
+    for (Box box : boxes) {
+      if (box.contains(point)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

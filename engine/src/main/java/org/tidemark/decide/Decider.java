@@ -7,6 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Effect;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Outcome;
 
@@ -21,12 +22,16 @@ public final class Decider {
 
   private final CompiledQuestion compiled;
   private final Questions questions;
+  private final Points points;
+  private final Wording wording;
   private final int budget;
   private @Nullable List<Relevance> relevance;
 
   private Decider(CompiledQuestion compiled, int budget) {
     this.compiled = compiled;
     this.questions = new Questions(compiled, budget);
+    this.points = new Points(compiled);
+    this.wording = new Wording(compiled);
     this.budget = budget;
   }
 
@@ -48,27 +53,36 @@ public final class Decider {
    */
   public Decision decide(Findings findings, LocalDate today) {
     long[] region = compiled.space().region(findings);
-    Possible possible = questions.possible(region);
-    Kind kind = kind(possible, region);
+    compiled.space().settle(region);
+    Outlook outlook = outlook(region);
+    Possible possible = outlook.possible();
+    Kind kind = kind(outlook);
     Outcome outcome = outcome(kind);
     List<Need> ask =
         kind == Kind.UNSETTLED || kind == Kind.UNDECIDED ? ask(region, possible) : List.of();
-    Firing firing = Firing.in(compiled, questions, region, possible);
-    return new Answer(compiled, findings, firing)
+    return new Answer(compiled, wording, findings, region, outlook.firing())
         .put(outcome, kind, possible.outcomes(), ask, today);
+  }
+
+  /** Where every finding is known, one pass over the rules is enough; else a search is needed. */
+  private Outlook outlook(long[] region) {
+    return Points.isCase(region) && points.canOccur(region)
+        ? points.outlook(region)
+        : questions.outlook(region);
   }
 
   /** Worked out once, and only when something is open: a settled answer asks nothing. */
   private synchronized List<Relevance> relevance() {
     List<Relevance> all = relevance;
     if (all == null) {
-      all = Relevance.all(compiled, budget);
+      all = Relevance.all(compiled, points, budget);
       relevance = all;
     }
     return all;
   }
 
-  private Kind kind(Possible possible, long[] region) {
+  private static Kind kind(Outlook outlook) {
+    Possible possible = outlook.possible();
     if (!possible.settled() || possible.states().isEmpty()) {
       return Kind.UNDECIDED;
     }
@@ -79,25 +93,18 @@ public final class Decider {
     if (outcomes.contains(Outcome.PROCEED)) {
       return Kind.PROCEEDS;
     }
-    return outcomes.contains(Outcome.ESCALATE) ? Kind.ESCALATES : hold(possible, region);
+    return outcomes.contains(Outcome.ESCALATE) ? Kind.ESCALATES : hold(outlook);
   }
 
   /**
    * Of several kinds of hold, the one that is true of every possibility: only a rule that surely
    * fires is said to hold.
    */
-  private Kind hold(Possible possible, long[] region) {
-    boolean heldForCertain =
-        possible.only(State.HELD)
-            || compiled.rules().stream()
-                .anyMatch(
-                    r ->
-                        r.has(org.tidemark.model.Effect.HOLD)
-                            && questions.firesForCertain(r, region, possible));
-    if (heldForCertain) {
+  private static Kind hold(Outlook outlook) {
+    if (outlook.possible().only(State.HELD) || outlook.firing().any(Effect.HOLD)) {
       return Kind.HELD;
     }
-    return possible.only(State.NOT_COVERED) ? Kind.NOT_COVERED : Kind.NOT_YET;
+    return outlook.possible().only(State.NOT_COVERED) ? Kind.NOT_COVERED : Kind.NOT_YET;
   }
 
   private static Outcome outcome(Kind kind) {

@@ -41,7 +41,10 @@ public record Decision(
     List<String> cautions,
     Stamp stamp) {
   public Decision {
-    possible = Collections.unmodifiableSet(new TreeSet<>(possible));
+    possible =
+        possible.size() == 1
+            ? Set.of(possible.iterator().next())
+            : Collections.unmodifiableSet(new TreeSet<>(possible));
     reasons = List.copyOf(reasons);
     doesNotCount = List.copyOf(doesNotCount);
     ask = List.copyOf(ask);

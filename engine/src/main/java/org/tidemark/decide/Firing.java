@@ -1,7 +1,6 @@
 package org.tidemark.decide;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.tidemark.model.Effect;
 
 /**
@@ -17,20 +16,17 @@ record Firing(List<CompiledRule> rules, List<CompiledRule> without) {
     without = List.copyOf(without);
   }
 
-  static Firing in(
-      CompiledQuestion compiled, Questions questions, long[] region, Possible possible) {
-    List<CompiledRule> certain =
-        compiled.rules().stream()
-            .filter(r -> questions.firesForCertain(r, region, possible))
-            .toList();
-    List<CompiledRule> without =
-        certain.stream()
-            .filter(r -> r.has(Effect.ALLOW) && questions.setAsideForCertain(r, region))
-            .toList();
-    return new Firing(certain, without);
+  /** Whether nothing takes the force from a rule that fires. */
+  boolean hasForce(CompiledRule fired) {
+    for (CompiledRule each : without) {
+      if (each.isSameAs(fired)) {
+        return false;
+      }
+    }
+    return true;
   }
 
-  Stream<CompiledRule> of(Effect effect) {
-    return rules.stream().filter(r -> r.has(effect));
+  boolean any(Effect effect) {
+    return rules.stream().anyMatch(r -> r.has(effect));
   }
 }

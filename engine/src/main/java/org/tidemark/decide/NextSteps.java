@@ -1,13 +1,12 @@
 package org.tidemark.decide;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import org.tidemark.layer.EffectivePolicy;
+import org.jspecify.annotations.Nullable;
 import org.tidemark.model.Effect;
-import org.tidemark.model.Outcome;
-import org.tidemark.model.Rule;
 import org.tidemark.model.Running;
 import org.tidemark.model.TubeOrder;
 
@@ -16,50 +15,52 @@ import org.tidemark.model.TubeOrder;
  * first and nothing twice.
  */
 final class NextSteps {
-  private final EffectivePolicy policy;
-  private final List<Rule> speaking;
+  private static final List<Effect> ORDER =
+      List.of(Effect.ESCALATE, Effect.HOLD, Effect.SET_ASIDE, Effect.NOT_YET);
+
+  private final Wording wording;
+  private final List<CompiledRule> speaking;
   private final Set<String> steps = new LinkedHashSet<>();
 
-  NextSteps(EffectivePolicy policy, List<Rule> speaking) {
-    this.policy = policy;
+  NextSteps(Wording wording, List<CompiledRule> speaking) {
+    this.wording = wording;
     this.speaking = speaking;
   }
 
-  List<String> list(Outcome outcome, Kind kind, List<String> renewals) {
+  Collection<String> list() {
     running();
     tube();
-    for (Effect effect : List.of(Effect.ESCALATE, Effect.HOLD, Effect.SET_ASIDE, Effect.NOT_YET)) {
-      speaking.stream()
-          .filter(r -> r.effect() == effect)
-          .flatMap(r -> r.says().next().stream())
-          .map(policy::fill)
-          .forEach(steps::add);
+    for (Effect effect : ORDER) {
+      for (CompiledRule rule : speaking) {
+        if (rule.has(effect)) {
+          steps.addAll(wording.of(rule).next());
+        }
+      }
     }
-    if (steps.isEmpty()) {
-      steps.addAll(renewals);
-    }
-    if (steps.isEmpty() && outcome == Outcome.HOLD && kind != Kind.UNSETTLED) {
-      steps.add("Do not use the tube.");
-      steps.add("Ask a senior colleague and the owner of the policy.");
-    }
-    return new ArrayList<>(steps);
+    return steps;
   }
 
   private void running() {
-    speaking.stream()
-        .flatMap(r -> r.running().stream())
-        .min(Running::compareTo)
-        .ifPresent(r -> steps.add(r.sentence()));
+    @Nullable Running first = null;
+    for (CompiledRule rule : speaking) {
+      Optional<Running> orders = rule.rule().running();
+      if (orders.isPresent() && (first == null || orders.get().compareTo(first) < 0)) {
+        first = orders.get();
+      }
+    }
+    if (first != null) {
+      steps.add(first.sentence());
+    }
   }
 
   private void tube() {
     Set<String> givesWay = new LinkedHashSet<>();
-    speaking.forEach(r -> givesWay.addAll(r.winsOver()));
-    speaking.stream()
-        .filter(r -> !givesWay.contains(r.name()))
-        .flatMap(r -> r.tube().stream())
-        .distinct()
-        .map(TubeOrder::sentence)
-        .forEach(steps::add);
+    speaking.forEach(r -> givesWay.addAll(r.rule().winsOver()));
+    for (CompiledRule rule : speaking) {
+      Optional<TubeOrder> order = rule.rule().tube();
+      if (order.isPresent() && !givesWay.contains(rule.rule().name())) {
+        steps.add(order.get().sentence());
+      }
+    }
   }
 }

@@ -25,6 +25,11 @@ final class Possible {
     this.settled = settled;
   }
 
+  /** What one case comes to. */
+  static Possible only(State state, long[] point) {
+    return new Possible(Map.of(state, point), true);
+  }
+
   Set<State> states() {
     return Collections.unmodifiableSet(cases.keySet());
   }

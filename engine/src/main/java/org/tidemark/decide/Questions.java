@@ -1,6 +1,5 @@
 package org.tidemark.decide;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -14,95 +13,86 @@ import org.tidemark.model.Effect;
 final class Questions {
   private final CompiledQuestion compiled;
   private final int budget;
-  private final List<Box> escalate;
-  private final List<Box> hold;
-  private final List<Box> force;
-  private final List<Box> speaks;
-  private final List<Box> impossible;
-  private final List<Box> notEscalated;
-  private final List<Box> notStopped;
-  private final List<Box> nothingAllows;
-  private final List<Box> silence;
+  private final Layout layout;
 
   Questions(CompiledQuestion compiled, int budget) {
     this.compiled = compiled;
     this.budget = budget;
-    this.escalate = compiled.boxes(Effect.ESCALATE);
-    this.hold = compiled.boxes(Effect.HOLD);
-    this.force = compiled.force();
-    this.speaks = join(compiled.boxes(Effect.NOT_YET), compiled.boxes(Effect.SET_ASIDE));
-    this.impossible = compiled.impossible();
-    this.notEscalated = join(impossible, escalate);
-    this.notStopped = join(notEscalated, hold);
-    this.nothingAllows = join(notStopped, force);
-    this.silence = join(nothingAllows, speaks);
+    this.layout = new Layout(compiled);
   }
 
   static List<Box> join(List<Box> some, List<Box> more) {
     return Stream.concat(some.stream(), more.stream()).toList();
   }
 
-  /** Every state that a case of the region comes to. */
-  Possible possible(long[] region) {
-    Map<State, long[]> cases = new EnumMap<>(State.class);
-    boolean settled = true;
-    for (State state : State.values()) {
-      Search search = reaches(state, region);
-      settled &= search.result() != Search.Result.UNDECIDED;
-      if (search.result() == Search.Result.FOUND) {
-        cases.put(state, search.witness());
-      }
-    }
-    return new Possible(cases, settled);
-  }
-
-  private Search reaches(State state, long[] region) {
-    return switch (state) {
-      case ESCALATE -> inOne(region, escalate, impossible);
-      case HELD -> inOne(region, hold, notEscalated);
-      case PROCEED -> inOne(region, force, notStopped);
-      case NOT_YET -> inOne(region, speaks, nothingAllows);
-      case NOT_COVERED -> Search.in(compiled.withSwitches(region), silence, budget);
-    };
-  }
-
-  /** Looks for a case of the region that lies in one of the boxes and dodges all the others. */
-  private Search inOne(long[] region, List<Box> boxes, List<Box> dodge) {
-    Search worst = Search.NOTHING;
-    for (Box box : boxes) {
-      long[] there = compiled.withSwitches(region);
-      if (box.narrow(there)) {
-        Search search = Search.in(there, dodge, budget);
-        if (search.result() == Search.Result.FOUND) {
-          return search;
-        }
-        worst = search.result() == Search.Result.UNDECIDED ? search : worst;
-      }
-    }
-    return worst;
-  }
-
-  /** Whether the rule fires in every case of the region. */
-  boolean firesForCertain(CompiledRule rule, long[] region, Possible possible) {
-    return !rule.boxes().isEmpty()
-        && possible.cases().stream().allMatch(rule::fires)
-        && Search.in(compiled.withSwitches(region), join(impossible, rule.boxes()), budget).result()
-            == Search.Result.NONE;
+  Outlook outlook(long[] region) {
+    Possible possible = possible(region);
+    return new Outlook(possible, firing(region, possible));
   }
 
   /**
-   * Whether every case of the region gives the allow rule no force, because something sets it
-   * aside.
+   * Every state that a case of the region comes to. Each state is looked for among the cases that
+   * dodge all that would come before it, so the search only ever gets more boxes in its way.
    */
-  boolean setAsideForCertain(CompiledRule allow, long[] region) {
-    List<Box> setsAside = new ArrayList<>();
-    for (CompiledRule rule : compiled.rules()) {
-      if (rule.has(Effect.SET_ASIDE) && rule.rule().which().contains(allow.rule().name())) {
-        setsAside.addAll(rule.boxes());
-      }
+  Possible possible(long[] region) {
+    Search search = possibleCases(region);
+    Map<State, long[]> cases = new EnumMap<>(State.class);
+    boolean settled = in(layout.escalate(), search, State.ESCALATE, cases);
+    enter(layout.escalate(), search);
+    settled &= in(layout.hold(), search, State.HELD, cases);
+    enter(layout.hold(), search);
+    settled &= in(layout.force(), search, State.PROCEED, cases);
+    enter(layout.force(), search);
+    settled &= in(layout.speaks(), search, State.NOT_YET, cases);
+    enter(layout.speaks(), search);
+    settled &= note(search.look(), search, State.NOT_COVERED, cases);
+    return new Possible(cases, settled);
+  }
+
+  /** A search over the cases of the region that can occur, with no rule in the way. */
+  private Search possibleCases(long[] region) {
+    Search search = Search.over(compiled.withSwitches(region), layout.obstacles(), budget);
+    enter(layout.impossible(), search);
+    return search;
+  }
+
+  private static void enter(Layout.Run run, Search search) {
+    search.enter(List.of(run));
+  }
+
+  private boolean in(Layout.Run run, Search search, State state, Map<State, long[]> cases) {
+    return note(search.lookIn(layout.boxes(run)), search, state, cases);
+  }
+
+  private static boolean note(
+      Search.Result result, Search search, State state, Map<State, long[]> cases) {
+    if (result == Search.Result.FOUND) {
+      cases.put(state, search.witness());
     }
-    return !setsAside.isEmpty()
-        && Search.in(compiled.withSwitches(region), join(impossible, setsAside), budget).result()
-            == Search.Result.NONE;
+    return result != Search.Result.UNDECIDED;
+  }
+
+  /** The rules that fire in every case of a region, of which one case for each state is known. */
+  Firing firing(long[] region, Possible possible) {
+    Search search = possibleCases(region);
+    List<CompiledRule> certain =
+        compiled.rules().stream().filter(r -> fires(r, search, possible)).toList();
+    List<CompiledRule> without =
+        certain.stream().filter(r -> r.has(Effect.ALLOW) && isSetAside(r, search)).toList();
+    return new Firing(certain, without);
+  }
+
+  private boolean fires(CompiledRule rule, Search search, Possible possible) {
+    if (rule.boxes().isEmpty() || !possible.cases().stream().allMatch(rule::fires)) {
+      return false;
+    }
+    return search.lookBeside(List.of(layout.rule(rule))) == Search.Result.NONE;
+  }
+
+  /** Whether in every case some rule that sets the allow rule aside fires. */
+  private boolean isSetAside(CompiledRule allow, Search search) {
+    List<Layout.Run> setsAside =
+        compiled.rules().stream().filter(r -> r.setsAside(allow)).map(layout::rule).toList();
+    return !setsAside.isEmpty() && search.lookBeside(setsAside) == Search.Result.NONE;
   }
 }

@@ -103,9 +103,8 @@ final class Relevance {
   }
 
   /** One for each finding of the question, in asking order. */
-  static List<Relevance> all(CompiledQuestion compiled, int budget) {
+  static List<Relevance> all(CompiledQuestion compiled, Points points, int budget) {
     List<Relevance> all = new ArrayList<>();
-    Points points = new Points(compiled);
     for (int i = 0; i < compiled.space().size(); i++) {
       all.add(new Relevance(compiled, points, i, budget));
     }

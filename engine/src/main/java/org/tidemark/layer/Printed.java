@@ -25,6 +25,9 @@ final class Printed {
   }
 
   String fill(String text) {
+    if (text.indexOf('{') < 0) {
+      return text;
+    }
     Matcher names = NAME_IN_BRACES.matcher(text);
     return names.replaceAll(
         found ->

@@ -68,6 +68,37 @@ class DeciderAgainstReferenceTest {
         EnumSet.complementOf(EnumSet.of(Kind.UNDECIDED)), seen, "every kind of answer occurs");
   }
 
+  /** Where everything is known the answer comes without a search; it must be the same answer. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 3_000})
+  void everyFullyKnownCaseAgreesWithEnumeration(long firstSeed) {
+    int compared = 0;
+    for (long seed = firstSeed; seed < firstSeed + POLICIES; seed++) {
+      EffectivePolicy policy = GeneratedPolicies.policy(seed, 4, 9);
+      Enumerated all = new Enumerated(policy);
+      Decider decider = Decider.of(policy, "use").orElseThrow();
+      for (Map<String, Value> each : all.cases) {
+        Decision decision = decider.decide(findings(each), TODAY);
+        assertTrue(decision.settled(), "seed " + seed + ", " + each);
+        compare(decision, all, List.of(each), "seed " + seed + ", " + each);
+        compared++;
+      }
+    }
+    assertTrue(compared > 100 * POLICIES, "only " + compared + " cases");
+  }
+
+  private static Findings findings(Map<String, Value> known) {
+    Map<String, Findings.Entry> entries = new LinkedHashMap<>();
+    known.forEach((name, value) -> entries.put(name, new Findings.Entry(seen(value), NOWHERE)));
+    return new Findings(entries);
+  }
+
+  private static Seen seen(Value value) {
+    return value instanceof Value.Amount amount
+        ? Seen.number(amount.number())
+        : Seen.option(((Value.Word) value).name());
+  }
+
   private static Kind compare(
       Decision decision, Enumerated all, List<Map<String, Value>> left, String what) {
     Set<Outcome> outcomes = all.outcomes(left);
