@@ -25,7 +25,8 @@ class ExportTest {
     assertTrue(ran.out().contains("The tables are not the policy."), "it says what it is");
     assertTrue(ran.out().contains("<decision id=\"decision_Outcome_use\" name=\"Outcome_use\">"));
     assertTrue(ran.out().contains("<decision id=\"decision_Outcome_pass\" name=\"Outcome_pass\">"));
-    assertEquals(ran.out(), Ran.with("export", "example-general-adult", "--dmn").out(), "always so");
+    assertEquals(
+        ran.out(), Ran.with("export", "example-general-adult", "--dmn").out(), "always so");
   }
 
   @Test

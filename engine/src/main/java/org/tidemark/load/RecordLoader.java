@@ -38,6 +38,18 @@ public final class RecordLoader {
     this.moments = new Moments(problems);
   }
 
+  /**
+   * Says that no answer weighs a record yet. A record that was read and then left out of the answer
+   * would be a loss that nobody sees, so a file that holds one is refused.
+   */
+  public static Diagnostic notWeighed(YamlNode record) {
+    return Diagnostic.error(
+            DiagnosticCode.UNKNOWN_KEY,
+            record.span(),
+            "a tube's record is not weighed by any answer yet")
+        .help("write what it shows as findings, such as `film` or `ph`, and delete `record`");
+  }
+
   /** A record, in the lists and the events of a vocabulary. */
   public static Loaded<TubeRecord> load(YamlNode node, Vocabulary vocabulary) {
     Problems problems = new Problems();

@@ -69,8 +69,7 @@ final class DmnDecision {
   void unique(Xml xml, List<DmnInput.Column> columns, List<List<String>> rows)
       throws XMLStreamException {
     write(
-        xml,
-        e -> e.element("decisionTable", t -> table(t, columns, rows), "hitPolicy", "UNIQUE"));
+        xml, e -> e.element("decisionTable", t -> table(t, columns, rows), "hitPolicy", "UNIQUE"));
   }
 
   private static void table(Xml xml, List<DmnInput.Column> columns, List<List<String>> rows)

@@ -61,8 +61,7 @@ record DmnInterval(
     int order = low.lower.compareTo(high.upper);
     boolean some = order < 0 || (order == 0 && low.lowerIncluded && high.upperIncluded);
     return some
-        ? Optional.of(
-            new DmnInterval(low.lower, low.lowerIncluded, high.upper, high.upperIncluded))
+        ? Optional.of(new DmnInterval(low.lower, low.lowerIncluded, high.upper, high.upperIncluded))
         : Optional.empty();
   }
 

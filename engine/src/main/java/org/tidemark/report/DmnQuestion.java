@@ -58,7 +58,9 @@ final class DmnQuestion {
             List.of("\"proceeds\"", "\"proceed\""),
             List.of("\"held\", \"unsettled\", \"not-yet\", \"not-covered\"", "\"hold\""));
     new DmnDecision(
-            name("Outcome"), "Outcome", "The answer. Whatever is not proceed, nothing too, means: do not.")
+            name("Outcome"),
+            "Outcome",
+            "The answer. Whatever is not proceed, nothing too, means: do not.")
         .asks(question.asks())
         .needs(name("Kind"))
         .unique(xml, List.of(new DmnInput.Column(name("Kind"), "Kind")), rows);
@@ -118,7 +120,9 @@ final class DmnQuestion {
 
   private void setAside(Xml xml) throws XMLStreamException {
     new DmnDecision(
-            name("SetAside"), "Names", "The rules that allow and that something takes the force from.")
+            name("SetAside"),
+            "Names",
+            "The rules that allow and that something takes the force from.")
         .needs(name("Rules"))
         .literal(xml, with(Effect.SET_ASIDE) + ".takes_force_from");
   }

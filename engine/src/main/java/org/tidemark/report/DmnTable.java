@@ -47,7 +47,10 @@ final class DmnTable {
             + " holds in several ways has a row for each.";
     return cannotFire.isEmpty()
         ? says
-        : says + " Without a row, since it can hold in no case: " + String.join(", ", cannotFire) + ".";
+        : says
+            + " Without a row, since it can hold in no case: "
+            + String.join(", ", cannotFire)
+            + ".";
   }
 
   void write(Xml xml) throws XMLStreamException {

@@ -62,7 +62,9 @@ final class Xml {
     writer.writeEndElement();
   }
 
-  /** An element whose only child is the element {@code text}, on one line, as cells of tables are. */
+  /**
+   * An element whose only child is the element {@code text}, on one line, as cells of tables are.
+   */
   void cell(String name, String text, String... attributes) throws XMLStreamException {
     newLine();
     writer.writeStartElement(name);

@@ -95,7 +95,8 @@ public final class AnswerTables {
         .toList();
   }
 
-  private static List<Part> readings(Finding finding, Domain.Measure measure, LimitReadings limits) {
+  private static List<Part> readings(
+      Finding finding, Domain.Measure measure, LimitReadings limits) {
     List<Part> rows = new ArrayList<>();
     limits
         .readings()

@@ -89,8 +89,9 @@ public final class CasesLoader {
   }
 
   private TubeRecord record(Fields fields) {
-    return fields
-        .optional("record")
+    Optional<YamlNode> written = fields.optional("record");
+    written.ifPresent(n -> problems.add(RecordLoader.notWeighed(n)));
+    return written
         .map(n -> problems.keep(RecordLoader.load(n, vocabulary), () -> TubeRecord.NONE))
         .orElse(TubeRecord.NONE);
   }
