@@ -56,22 +56,26 @@ class SignOffTest {
   void theTableShowsTheAnswerAtEachLimitAndOneStepToEitherSide() throws IOException {
     String html = sheet();
     String ph = html.substring(html.indexOf("use. What did the strip read?"));
-    String row =
-        "<tr class=\"limit\"><th scope=\"row\">%s</th><td class=\"%s\"><strong>%s</strong>";
-    assertTrue(ph.contains(String.format(row, "0.5 pH", "hold", "Do not feed")), ph);
-    assertTrue(ph.contains(String.format(row, "1.0 pH", "proceed", "Proceed")), ph);
-    assertTrue(ph.contains(String.format(row, "4.0 pH", "proceed", "Proceed")), ph);
+    String row = "<tr%s><th scope=\"row\">%s</th><td class=\"%s\"><strong>%s</strong>";
+    String limit = " class=\"limit\"";
+    assertTrue(ph.contains(String.format(row, "", "0.5 pH", "hold", "Do not feed")), ph);
+    assertTrue(ph.contains(String.format(row, limit, "1.0 pH", "proceed", "Proceed")), ph);
+    assertTrue(ph.contains(String.format(row, limit, "4.0 pH", "proceed", "Proceed")), ph);
     assertTrue(
         ph.contains(
             String.format(
-                row, "4.5 pH. Who has read this strip? One person", "hold", "Do not feed")),
+                row, "", "4.5 pH. Who has read this strip? One person", "hold", "Do not feed")),
         ph);
     assertTrue(
         ph.contains(
             String.format(
-                row, "5.0 pH. Who has read this strip? Two, and they agree", "proceed", "Proceed")),
+                row,
+                limit,
+                "5.0 pH. Who has read this strip? Two, and they agree",
+                "proceed",
+                "Proceed")),
         ph);
-    assertTrue(ph.contains(String.format(row, "5.5 pH", "hold", "Do not feed")), ph);
+    assertTrue(ph.contains(String.format(row, "", "5.5 pH", "hold", "Do not feed")), ph);
   }
 
   @Test
@@ -85,6 +89,7 @@ class SignOffTest {
         html);
     assertTrue(html.contains("<li>What did the strip read? 5.5 pH</li>"), html);
     assertTrue(html.contains("Every other case is answered as before."), html);
+    assertTrue(html.contains("The policy says of the change: Stricter pH limit,"), html);
     assertTrue(html.contains("<li>before first use: take down "), html);
   }
 

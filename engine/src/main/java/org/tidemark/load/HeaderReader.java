@@ -28,7 +28,6 @@ import org.tidemark.yaml.YamlNode;
 
 /** Reads what a policy is, who owns it, whom it is for and where it stands. */
 final class HeaderReader {
-  private static final List<String> SIZES = List.of("minor", "retrain");
   private static final Set<String> NOT_SCOPE = Set.of("see", "source");
 
   private final Vocabulary vocabulary;
@@ -58,7 +57,7 @@ final class HeaderReader {
     Optional<String> buildsOn =
         fields.optionalText("builds-on").map(Located::value).filter(v -> !v.equals("nothing"));
     int edition = fields.requiredText("edition").flatMap(t -> Scalars.count(t, problems)).orElse(1);
-    changed(fields);
+    Optional<Header.Changed> changed = changed(fields);
     return new Header(
         name.value(),
         kind,
@@ -70,6 +69,7 @@ final class HeaderReader {
         review,
         scope,
         buildsOn,
+        changed,
         clock(fields),
         Place.at(name.span()));
   }
@@ -124,21 +124,17 @@ final class HeaderReader {
             .help("write " + have + ", and check the policy's words against that vocabulary"));
   }
 
-  /** The change note is required reading for people; nothing is computed from it. */
-  private void changed(Fields fields) {
-    fields
-        .optional("changed")
-        .ifPresent(
-            node -> {
-              Fields change = Fields.of(node, "`changed`", problems);
-              change.requiredText("from").ifPresent(t -> Scalars.count(t, problems));
-              change.text("why");
-              change
-                  .requiredText("size")
-                  .filter(size -> !SIZES.contains(size.value()))
-                  .ifPresent(size -> change.unknownWord(size, SIZES, "`size`"));
-              change.done();
-            });
+  private Optional<Header.Changed> changed(Fields fields) {
+    Optional<YamlNode> node = fields.optional("changed");
+    if (node.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields change = Fields.of(node.get(), "`changed`", problems);
+    change.requiredText("from").ifPresent(t -> Scalars.count(t, problems));
+    String why = change.text("why").value();
+    Optional<Header.Size> size = change.requiredWord("size", Header.Size.class);
+    change.done();
+    return size.map(s -> new Header.Changed(why, s));
   }
 
   private Optional<Header.Approval> approval(Fields fields, Status status) {

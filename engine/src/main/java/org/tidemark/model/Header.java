@@ -18,6 +18,7 @@ import org.tidemark.source.Place;
  * @param reviewBy the day after which it is no longer current
  * @param scope whom and where it is for
  * @param buildsOn the policy below it
+ * @param changed what was changed since the edition before, if that is said
  * @param clock where its clocks stand, so that hours are counted right when they change
  * @param place where it is written
  */
@@ -32,10 +33,11 @@ public record Header(
     Optional<LocalDate> reviewBy,
     Scope scope,
     Optional<String> buildsOn,
+    Optional<Changed> changed,
     Optional<ZoneId> clock,
     Place place) {
 
-  /** A policy that does not say where its clocks stand. */
+  /** A policy that says neither what was changed nor where its clocks stand. */
   public Header(
       String name,
       PolicyKind kind,
@@ -60,6 +62,7 @@ public record Header(
         scope,
         buildsOn,
         Optional.empty(),
+        Optional.empty(),
         place);
   }
 
@@ -71,6 +74,20 @@ public record Header(
    * @param reference its reference
    */
   public record Approval(LocalDate on, String by, String reference) {}
+
+  /**
+   * What was changed since the edition before.
+   *
+   * @param why the change and its reason, in words
+   * @param size how much of the staff has to learn again
+   */
+  public record Changed(String why, Size size) {}
+
+  /** How large a change is. */
+  public enum Size implements Worded {
+    MINOR,
+    RETRAIN
+  }
 
   /** Whether the review date lies before the day. */
   public boolean reviewPassed(LocalDate today) {

@@ -12,8 +12,6 @@ import java.util.List;
  * @param terms its yes-or-no findings made of others
  * @param questions what it decides
  * @param care what it says beside its rules
- * @param observing what it says about how things are seen
- * @param commitments what it binds itself to, and where it departs from what it builds on
  * @param notStated what it leaves open, in words
  */
 public record Policy(
@@ -24,8 +22,6 @@ public record Policy(
     List<Term> terms,
     List<Question> questions,
     Care care,
-    Observing observing,
-    Commitments commitments,
     List<String> notStated) {
   public Policy {
     values = List.copyOf(values);
@@ -34,29 +30,6 @@ public record Policy(
     terms = List.copyOf(terms);
     questions = List.copyOf(questions);
     notStated = List.copyOf(notStated);
-  }
-
-  /** A policy that says nothing of how things are seen and departs from nothing. */
-  public Policy(
-      Header header,
-      List<PolicyValue> values,
-      List<NamedBand> bands,
-      List<Barred> barred,
-      List<Term> terms,
-      List<Question> questions,
-      Care care,
-      List<String> notStated) {
-    this(
-        header,
-        values,
-        bands,
-        barred,
-        terms,
-        questions,
-        care,
-        Observing.NOTHING,
-        Commitments.NONE,
-        notStated);
   }
 
   public String name() {

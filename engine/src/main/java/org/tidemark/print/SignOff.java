@@ -90,7 +90,7 @@ public final class SignOff {
         header.reviewBy().map(CardDate::words).orElse("not stated"),
         CardDate.words(today),
         earlier.stream().map(SignOff::named).toList(),
-        "",
+        header.changed().map(Header.Changed::why).stream().toList(),
         written(),
         found.comparison().map(this::answered).orElse(List.of()),
         found.comparison().map(SignOff::note).orElse(""),
@@ -100,10 +100,7 @@ public final class SignOff {
             .filter(p -> !p.verdict().proved())
             .flatMap(SignOff::notProved)
             .toList(),
-        List.of(),
-        List.of(),
         found.remarks().stream().map(SignOff::remark).toList(),
-        List.of(),
         cards(),
         sources(found.bibliography()));
   }

@@ -15,17 +15,14 @@ import java.util.List;
  * @param reviewBy its review date
  * @param day the day of the sheet
  * @param since the edition that it is held against; none for a first edition
- * @param reason why it was changed, or that no reason is given
+ * @param reason why it was changed, as the policy says; none if it does not
  * @param written what is written differently
  * @param answered what is answered differently, each with one case
  * @param answeredNote what the list of answers rests on
  * @param tables what is answered at each limit
  * @param claims what is proved
  * @param notProved what is not; a policy with any should not be approved
- * @param departures where it departs from what it builds on
- * @param warnings warnings that the author accepted, and why
- * @param openWarnings warnings that nobody accepted
- * @param alerts published alerts that it answers
+ * @param warnings warnings about its file
  * @param cards cards to print again, and to take down
  * @param sources the publications behind it
  */
@@ -40,30 +37,25 @@ public record SignOffView(
     String reviewBy,
     String day,
     List<String> since,
-    String reason,
+    List<String> reason,
     List<Changed> written,
     List<Answered> answered,
     String answeredNote,
     List<Table> tables,
     List<Claimed> claims,
     List<String> notProved,
-    List<String> departures,
     List<String> warnings,
-    List<String> openWarnings,
-    List<String> alerts,
     List<String> cards,
     List<String> sources) {
   public SignOffView {
     since = List.copyOf(since);
+    reason = List.copyOf(reason);
     written = List.copyOf(written);
     answered = List.copyOf(answered);
     tables = List.copyOf(tables);
     claims = List.copyOf(claims);
     notProved = List.copyOf(notProved);
-    departures = List.copyOf(departures);
     warnings = List.copyOf(warnings);
-    openWarnings = List.copyOf(openWarnings);
-    alerts = List.copyOf(alerts);
     cards = List.copyOf(cards);
     sources = List.copyOf(sources);
   }

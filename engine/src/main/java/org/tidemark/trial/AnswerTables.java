@@ -1,11 +1,14 @@
 package org.tidemark.trial;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
@@ -65,12 +68,12 @@ public final class AnswerTables {
   /** One table a population and measure that the question sets limits to. */
   public List<AnswerTable> atLimits() {
     List<AnswerTable> tables = new ArrayList<>();
-    for (int i = 0; i < question.space().size(); i++) {
-      Finding finding = question.space().cells(i).finding();
+    Limits limits = new Limits(question);
+    for (Finding finding : vocabulary.findings()) {
       if (finding.domain() instanceof Domain.Measure measure) {
-        LimitReadings limits = new LimitReadings(question.space().cells(i), measure);
-        if (!limits.none()) {
-          tables.addAll(tables(finding, finding.asks(), readings(finding, measure, limits)));
+        SortedMap<BigDecimal, Boolean> near = limits.of(finding, measure);
+        if (!near.isEmpty()) {
+          tables.addAll(tables(finding, finding.asks(), readings(finding, measure, near)));
         }
       }
     }
@@ -95,18 +98,20 @@ public final class AnswerTables {
         .toList();
   }
 
+  /** Those at and beside the limits, the two ends of the scale, and what stands for a number. */
   private static List<Part> readings(
-      Finding finding, Domain.Measure measure, LimitReadings limits) {
+      Finding finding, Domain.Measure measure, SortedMap<BigDecimal, Boolean> near) {
+    SortedMap<BigDecimal, Boolean> all = new TreeMap<>(near);
+    all.putIfAbsent(measure.lowest(), false);
+    all.putIfAbsent(measure.highest(), false);
     List<Part> rows = new ArrayList<>();
-    limits
-        .readings()
-        .forEach(
-            (number, limit) ->
-                rows.add(
-                    new Part(
-                        measure.print(number) + " " + measure.unit(),
-                        limit,
-                        UsualCase.with(Findings.NONE, finding, Seen.number(number)))));
+    all.forEach(
+        (number, limit) ->
+            rows.add(
+                new Part(
+                    measure.print(number) + " " + measure.unit(),
+                    limit,
+                    UsualCase.with(Findings.NONE, finding, Seen.number(number)))));
     rows.addAll(options(finding, Findings.NONE));
     return rows;
   }

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tidemark.decide.CompiledQuestion;
@@ -85,6 +87,17 @@ final class Limits {
       }
     }
     return all;
+  }
+
+  /** The readings at and beside each limit of a measure; true for the limits themselves. */
+  SortedMap<BigDecimal, Boolean> of(Finding finding, Domain.Measure measure) {
+    Set<BigDecimal> named = limits.getOrDefault(finding.name(), new TreeMap<>()).keySet();
+    SortedMap<BigDecimal, Boolean> readings = new TreeMap<>();
+    near(finding, measure)
+        .keySet()
+        .forEach(
+            ticks -> readings.put(measure.number(ticks), named.contains(measure.number(ticks))));
+    return readings;
   }
 
   private Map<Long, List<Comparison>> near(Finding finding, Domain.Measure measure) {

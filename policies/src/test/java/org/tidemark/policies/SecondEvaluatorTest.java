@@ -171,7 +171,7 @@ class SecondEvaluatorTest {
       }
     }
     assertEquals(Set.of("hold", "nothing"), outcomes.keySet());
-    assertTrue(outcomes.get(typeChecks ? "nothing" : "hold") > 100, outcomes::toString);
+    assertTrue(outcomes.getOrDefault(typeChecks ? "nothing" : "hold", 0) > 100, outcomes::toString);
   }
 
   /** The inputs of a worked case that proceeds. */

@@ -97,7 +97,7 @@ final class CardCommand extends Verb {
   private ExitCode write(CardPage card, Loaded<CardPage> page) {
     remark(page.diagnostics(), json);
     Path file = out == null ? Path.of(card.name() + ".html") : out;
-    String trouble = new PageFile(file, replace).write(card.html());
+    String trouble = new OutFile(file, replace).write(card.html());
     if (!trouble.isEmpty()) {
       return wrong(trouble);
     }

@@ -1,13 +1,6 @@
 package org.tidemark.cli.command;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
-import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.OpenOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -116,12 +109,9 @@ final class ExportCommand extends Verb {
       console().answer(json ? all : export.xml());
       return ExitCode.DONE;
     }
-    try {
-      Files.writeString(out, export.xml(), UTF_8, how());
-    } catch (FileAlreadyExistsException there) {
-      return wrong(out + " is there already. Give --replace to write over it, or another --out.");
-    } catch (IOException unwritable) {
-      return wrong(out + " cannot be written. Give another place with --out.");
+    String trouble = new OutFile(out, replace).write(export.xml());
+    if (!trouble.isEmpty()) {
+      return wrong(trouble);
     }
     Optional<String> file = Optional.of(out.toString());
     console()
@@ -130,13 +120,5 @@ final class ExportCommand extends Verb {
                 ? DmnJson.of(effective, questions, export, file, remarks())
                 : "Wrote " + out + ": " + effective.name() + ", code " + export.code() + ".\n");
     return ExitCode.DONE;
-  }
-
-  private OpenOption[] how() {
-    return replace
-        ? new OpenOption[] {
-          StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE
-        }
-        : new OpenOption[] {StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE};
   }
 }

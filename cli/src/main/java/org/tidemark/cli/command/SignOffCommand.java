@@ -79,7 +79,7 @@ final class SignOffCommand extends Verb {
   }
 
   private ExitCode write(String html) {
-    String trouble = new PageFile(out, replace).write(html);
+    String trouble = new OutFile(out, replace).write(html);
     if (!trouble.isEmpty()) {
       return wrong(trouble);
     }

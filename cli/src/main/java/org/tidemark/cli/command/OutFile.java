@@ -9,20 +9,20 @@ import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
-/** Writes a page to a file, and never over another one unasked. */
-final class PageFile {
+/** Writes what a verb made to a file, and never over another one unasked. */
+final class OutFile {
   private final Path file;
   private final boolean replace;
 
-  PageFile(Path file, boolean replace) {
+  OutFile(Path file, boolean replace) {
     this.file = file;
     this.replace = replace;
   }
 
   /** Why it could not be written; empty when it was. */
-  String write(String html) {
+  String write(String text) {
     try {
-      Files.writeString(file, html, UTF_8, how());
+      Files.writeString(file, text, UTF_8, how());
       return "";
     } catch (FileAlreadyExistsException there) {
       return file + " is there already. Give --replace to write over it, or another --out.";
