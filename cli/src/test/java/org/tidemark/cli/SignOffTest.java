@@ -89,6 +89,7 @@ class SignOffTest {
         html);
     assertTrue(html.contains("<li>What did the strip read? 5.5 pH</li>"), html);
     assertTrue(html.contains("Every other case is answered as before."), html);
+    assertTrue(html.contains("<td>ph: above 5.5</td><td>ph: above 5.0</td>"), html);
     assertTrue(html.contains("The policy says of the change: Stricter pH limit,"), html);
     assertTrue(html.contains("<li>before first use: take down "), html);
   }

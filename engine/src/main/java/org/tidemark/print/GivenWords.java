@@ -92,7 +92,10 @@ final class GivenWords implements Condition.Visitor<String> {
 
   private String band(String name, Band band) {
     Finding finding = policy.vocabulary().require(name);
-    String unit = finding.domain() instanceof Domain.Measure m ? " " + m.unit() : "";
+    String unit =
+        finding.domain() instanceof Domain.Measure m && !m.unit().equalsIgnoreCase(name)
+            ? " " + m.unit()
+            : "";
     String low = band.lower().map(b -> end(b, "or more", "above ", finding)).orElse("");
     String high = band.upper().map(b -> end(b, "or less", "below ", finding)).orElse("");
     List<String> ends = List.of(low, high).stream().filter(e -> !e.isEmpty()).toList();
