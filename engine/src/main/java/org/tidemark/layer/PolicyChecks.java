@@ -11,6 +11,7 @@ final class PolicyChecks {
     if (problems.anyError()) {
       return; // what follows spells the conditions out
     }
+    new ContactChecks(policy, problems).check();
     new LimitChecks(policy, problems).check();
     if (problems.anyError()) {
       return; // what follows looks at readings, and a limit that no reading has would only mislead

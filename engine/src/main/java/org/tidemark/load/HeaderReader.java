@@ -56,14 +56,15 @@ final class HeaderReader {
             covers(fields), fields.list("not-for", this::exclusion), Place.at(fields.key("for")));
     Optional<String> buildsOn =
         fields.optionalText("builds-on").map(Located::value).filter(v -> !v.equals("nothing"));
-    int edition = fields.requiredText("edition").flatMap(t -> Scalars.count(t, problems)).orElse(1);
-    Optional<Header.Changed> changed = changed(fields);
+    Optional<Integer> counted =
+        fields.requiredText("edition").flatMap(t -> Scalars.count(t, problems));
+    Optional<Header.Changed> changed = new ChangeReader(counted, status, problems).read(fields);
     return new Header(
         name.value(),
         kind,
         fields.text("title").value(),
         fields.text("owner").value(),
-        edition,
+        counted.orElse(1),
         status,
         approval,
         review,
@@ -122,19 +123,6 @@ final class HeaderReader {
                 typed.span(),
                 "the vocabulary at hand is not `" + typed.value() + "`")
             .help("write " + have + ", and check the policy's words against that vocabulary"));
-  }
-
-  private Optional<Header.Changed> changed(Fields fields) {
-    Optional<YamlNode> node = fields.optional("changed");
-    if (node.isEmpty()) {
-      return Optional.empty();
-    }
-    Fields change = Fields.of(node.get(), "`changed`", problems);
-    change.requiredText("from").ifPresent(t -> Scalars.count(t, problems));
-    String why = change.text("why").value();
-    Optional<Header.Size> size = change.requiredWord("size", Header.Size.class);
-    change.done();
-    return size.map(s -> new Header.Changed(why, s));
   }
 
   private Optional<Header.Approval> approval(Fields fields, Status status) {

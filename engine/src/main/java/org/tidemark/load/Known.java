@@ -15,6 +15,7 @@ import org.tidemark.model.Vocabulary;
 /** The names that a policy may use: the vocabulary's, its own, and those of the layers below it. */
 final class Known {
   private final Vocabulary vocabulary;
+  private final DeclaredNumbers numbers;
   private final Map<String, PolicyValue> values = new HashMap<>();
   private final Map<String, String> bands = new HashMap<>();
   private final List<String> terms = new ArrayList<>();
@@ -24,6 +25,7 @@ final class Known {
 
   Known(Vocabulary vocabulary, List<Policy> below) {
     this.vocabulary = vocabulary;
+    this.numbers = new DeclaredNumbers(vocabulary);
     below.forEach(this::learn);
   }
 
@@ -44,10 +46,12 @@ final class Known {
 
   void learn(PolicyValue value) {
     values.put(value.name(), value);
+    numbers.learn(value);
   }
 
   void learn(NamedBand band) {
     bands.put(band.name(), band.of());
+    numbers.learn(band, vocabulary);
   }
 
   void learnTerm(String name) {
@@ -60,6 +64,10 @@ final class Known {
 
   void learn(String question, Rule rule) {
     rules.computeIfAbsent(question, q -> new HashMap<>()).putIfAbsent(rule.name(), rule.effect());
+  }
+
+  DeclaredNumbers numbers() {
+    return numbers;
   }
 
   Vocabulary vocabulary() {

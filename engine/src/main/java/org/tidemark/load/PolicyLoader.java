@@ -83,6 +83,8 @@ public final class PolicyLoader {
     List<Question> questions =
         new QuestionsReader(header.name(), known, wording, backings, problems).read(fields);
     List<String> open = fields.texts("not-stated").stream().map(Located::value).toList();
+    new ProseChecks(known.numbers(), fields.texts(ProseChecks.KEY), problems)
+        .check(ProseTexts.in(root));
     fields.done();
     return problems.conclude(
         () -> new Policy(header, values, bands, barred, terms, questions, care, open));

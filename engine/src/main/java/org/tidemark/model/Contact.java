@@ -13,4 +13,11 @@ import org.tidemark.source.Place;
  * @param place where it is written
  */
 public record Contact(
-    String name, String who, String when, Optional<String> otherwise, Place place) {}
+    String name, String who, String when, Optional<String> otherwise, Place place) {
+  private static final String ALWAYS = "Always";
+
+  /** Whether nobody has to stand in. */
+  public boolean isAlwaysThere() {
+    return when.equals(ALWAYS);
+  }
+}

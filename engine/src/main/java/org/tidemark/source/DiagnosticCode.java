@@ -63,6 +63,7 @@ public enum DiagnosticCode {
   AXIS_NOT_SPOKEN_OF("The question can proceed without a word on something that it must speak of."),
   NO_ACTION("The rule stops the work and does not say what to do."),
   NO_CONTACT("The rule escalates and does not say to whom."),
+  CONTACT_CHAIN("Whom to call goes round, or ends in one who is not always there."),
   TUBE_ORDERS_CLASH("Two rules that can fire together give opposite orders for the tube."),
   GAP("Readings exist of which the policy says nothing."),
   OVERLAP("A reading is both inside and outside what passes."),
@@ -76,10 +77,16 @@ public enum DiagnosticCode {
   LAPSE_CLOCK("A lapse goes by something that is no clock."),
   SHIFTS_DO_NOT_FIT("The shifts of a lapse overlap, or leave hours without a shift."),
   FROM_MEMORY("Something from memory stands in an approved edition."),
+  // texts
+  NUMBER_IN_TEXT("A text has a number with a unit that the policy does not declare."),
+  UNSAFE_NOTATION("A text is written in a way that has been misread."),
+  STALE_MARK("A mark belongs to nothing in the policy."),
   // layers
   LOOSER_THAN_FLOOR("A layer loosens what the layer below it asks."),
   OUTSIDE_FLOOR_SCOPE("A layer covers patients that the layer below it does not."),
   ALREADY_DEFINED("A layer gives a name that a layer below has already given."),
+  EDITION_NOT_HIGHER("The edition is not above the one that it changed."),
+  NO_CHANGE_NOTE("A later edition does not say what was changed and why."),
   MISSING_FLOOR("The policy that this one builds on was not given."),
   // control
   DATES_OUT_OF_ORDER("The dates are not in order."),

@@ -21,7 +21,9 @@ final class CaseFiles {
           "findings.txt",
           "records.txt",
           "layers.txt",
-          "wholes.txt");
+          "wholes.txt",
+          "texts.txt",
+          "control.txt");
 
   private CaseFiles() {}
 

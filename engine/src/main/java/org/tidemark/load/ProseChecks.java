@@ -1,0 +1,121 @@
+package org.tidemark.load;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
+import org.tidemark.source.Located;
+import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
+import org.tidemark.source.Typed;
+import org.tidemark.yaml.YamlText;
+
+/**
+ * Holds a policy's texts against its numbers: a number with a unit is one that the policy declares,
+ * or is marked as no limit.
+ */
+final class ProseChecks {
+  static final String KEY = "numbers-that-are-no-limits";
+  private static final String NUMBER = "[0-9]{1,9}(?:\\.[0-9]{1,6})?";
+  private static final String ONE_OR_TWO =
+      "(?<![\\p{L}0-9.:{-])(" + NUMBER + ")(?: ?(?:to|or|and|-|\\p{Pd}) ?(" + NUMBER + "))?";
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile(
+          ONE_OR_TWO
+              + " ?(mL|ml|mls|cm|mm|Fr|h|hours?|mins?|minutes?|s|seconds?|days?|weeks?|degrees?|tries)(?![\\p{L}0-9])");
+  private static final Pattern PH =
+      Pattern.compile("(?<!\\p{L})(pH)(?: of| is| above| below| under| over)? " + ONE_OR_TWO);
+
+  private final DeclaredNumbers declared;
+  private final Problems problems;
+  private final List<Located<String>> marks;
+  private final Set<Located<String>> used = new HashSet<>();
+
+  ProseChecks(DeclaredNumbers declared, List<Located<String>> marked, Problems problems) {
+    this.declared = declared;
+    this.problems = problems;
+    this.marks = List.copyOf(marked);
+  }
+
+  void check(List<YamlText> texts) {
+    for (YamlText text : texts) {
+      UnsafeNotation.check(text, problems);
+      Matcher beforeUnit = BEFORE_UNIT.matcher(text.text());
+      while (beforeUnit.find()) {
+        number(text, beforeUnit, beforeUnit.group(1), beforeUnit.group(2), beforeUnit.group(3));
+      }
+      Matcher ph = PH.matcher(text.text());
+      while (ph.find()) {
+        number(text, ph, ph.group(2), ph.group(3), "pH");
+      }
+    }
+    marks.stream().filter(mark -> !used.contains(mark)).forEach(this::stale);
+  }
+
+  @SuppressWarnings(
+      "NullAway") // a group that did not take part is null, and Stream.ofNullable is for that
+  private void number(YamlText text, Matcher found, String one, String other, String unit) {
+    boolean marked = isMarked(text.text(), found);
+    boolean known =
+        Stream.concat(Stream.of(one), Stream.ofNullable(other))
+            .allMatch(number -> declared.holds(number, unit));
+    if (!marked && !known) {
+      problems.add(undeclared(at(text, found), found.group(), declared.namesOf(unit)));
+    }
+  }
+
+  /**
+   * Whether the words of a mark stand around the number, so that it is marked there and only there.
+   */
+  private boolean isMarked(String text, Matcher found) {
+    boolean marked = false;
+    for (Located<String> mark : marks) {
+      int from = Math.max(0, found.end() - mark.value().length());
+      int at = text.indexOf(mark.value(), from);
+      if (at >= 0 && at <= found.start()) {
+        used.add(mark);
+        marked = true;
+      }
+    }
+    return marked;
+  }
+
+  /** Where it stands; all of the text when a line break or an escape hides it. */
+  static Span at(YamlText text, Matcher found) {
+    String typed = text.span().text();
+    int quote = typed.startsWith("\"") || typed.startsWith("'") ? 1 : 0;
+    int at = typed.indexOf(found.group(), Math.min(typed.length(), found.start() + quote));
+    return at < 0
+        ? text.span()
+        : text.span()
+            .source()
+            .span(text.span().start() + at, text.span().start() + at + found.group().length());
+  }
+
+  private static Diagnostic undeclared(Span at, String typed, List<String> values) {
+    Optional<String> first = values.stream().findFirst();
+    return Diagnostic.error(
+            DiagnosticCode.NUMBER_IN_TEXT,
+            at,
+            Typed.shown(typed) + " is a number that this policy does not declare")
+        .help(
+            first.map(v -> "name the value in braces, such as {" + v + "}; ").orElse("")
+                + "if it is no limit, write it with the words around it in `"
+                + KEY
+                + "`");
+  }
+
+  private void stale(Located<String> mark) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.STALE_MARK,
+                mark.span(),
+                Typed.shown(mark.value()) + " stands in no text of this policy")
+            .help("delete it, or write the number and the words around it as the text does"));
+  }
+}

@@ -1,0 +1,50 @@
+package org.tidemark.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.tidemark.yaml.YamlList;
+import org.tidemark.yaml.YamlMap;
+import org.tidemark.yaml.YamlNode;
+import org.tidemark.yaml.YamlText;
+
+/** Finds the texts of a policy that people read, wherever they stand in the file. */
+final class ProseTexts {
+  private static final Set<String> KEYS =
+      Set.of(
+          "title",
+          "by-hand",
+          "asks",
+          "why",
+          "because",
+          "does-not-rule-out",
+          "next",
+          "when",
+          "who",
+          "do",
+          "never",
+          "then",
+          "items",
+          "fields",
+          "not-stated");
+
+  private final List<YamlText> found = new ArrayList<>();
+
+  private ProseTexts() {}
+
+  static List<YamlText> in(YamlNode root) {
+    ProseTexts texts = new ProseTexts();
+    texts.look(root, false);
+    return List.copyOf(texts.found);
+  }
+
+  private void look(YamlNode node, boolean prose) {
+    if (node instanceof YamlMap map) {
+      map.entries().forEach(e -> look(e.value(), KEYS.contains(e.key().text())));
+    } else if (node instanceof YamlList list) {
+      list.items().forEach(item -> look(item, prose));
+    } else if (prose && node instanceof YamlText text) {
+      found.add(text);
+    }
+  }
+}
