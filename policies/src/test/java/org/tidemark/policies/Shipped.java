@@ -28,6 +28,25 @@ final class Shipped {
   static final String PORTSMOUTH = "published/po-02-portsmouth-icu";
   static final String NORDJYLLAND = "published/po-12-nordjylland";
 
+  /** Structures that somebody published, and one of common practice, kept to test the language. */
+  static final List<String> STRUCTURES =
+      List.of(
+          PORTSMOUTH,
+          "published/po-08-newcastle-home",
+          "published/po-09-stroke-teaching",
+          "published/po-10-glasgow-newborn",
+          "published/po-11-newborn-network",
+          NORDJYLLAND,
+          "published/po-14-lausanne",
+          "published/po-16-philadelphia-home",
+          "published/po-17-toronto-home",
+          "published/po-18-farrer-park",
+          "published/po-25-london-icu",
+          "published/plymouth-home",
+          "published/laboratory-list",
+          "practice/practice-adult",
+          "practice/practice-child");
+
   private static final VocabularyFile WORDS =
       sound(VocabularyLoader.load(tree("policies/vocabulary/nasogastric-tube.yaml")));
   private static final Bibliography SOURCES =
@@ -51,7 +70,8 @@ final class Shipped {
     return sound(layer(HOSPITAL, List.of(floor())));
   }
 
-  static Policy published(String folder) {
+  /** A policy that builds on nothing. */
+  static Policy alone(String folder) {
     return sound(layer(folder, List.of()));
   }
 
@@ -65,7 +85,7 @@ final class Shipped {
         switch (folder) {
           case FLOOR -> List.of(floor());
           case HOSPITAL -> List.of(floor(), hospital());
-          default -> List.of(published(folder));
+          default -> List.of(alone(folder));
         };
     return sound(Layering.combine(WORDS.vocabulary(), layers));
   }

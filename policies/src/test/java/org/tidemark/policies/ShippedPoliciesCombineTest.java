@@ -39,7 +39,7 @@ class ShippedPoliciesCombineTest {
 
   @Test
   void portsmouthHasNothingToReport() {
-    assertEquals(List.of(), reports(combine(Shipped.published(Shipped.PORTSMOUTH))));
+    assertEquals(List.of(), reports(combine(Shipped.alone(Shipped.PORTSMOUTH))));
   }
 
   /**
@@ -48,7 +48,7 @@ class ShippedPoliciesCombineTest {
    */
   @Test
   void nordjyllandIsReportedByValue() {
-    Loaded<EffectivePolicy> loaded = combine(Shipped.published(Shipped.NORDJYLLAND));
+    Loaded<EffectivePolicy> loaded = combine(Shipped.alone(Shipped.NORDJYLLAND));
     assertEquals(
         List.of(
             "`ph` passes at 1.0 to 5.0, 6.5 to 14.0, which takes in its most worrying reading",

@@ -89,7 +89,7 @@ class ShippedPoliciesLoadTest {
    */
   @Test
   void portsmouthNeedsTwoFindingsAtOnce() {
-    Policy policy = Shipped.published(Shipped.PORTSMOUTH);
+    Policy policy = Shipped.alone(Shipped.PORTSMOUTH);
     assertEquals("4.5", number(policy, "ph-cut-off"));
     assertEquals("10", number(policy, "least-volume"));
   }
@@ -98,7 +98,7 @@ class ShippedPoliciesLoadTest {
   @Test
   void nordjyllandLeavesAGapBetweenFiveAndSix() {
     List<String> open =
-        Shipped.published(Shipped.NORDJYLLAND).bands().stream()
+        Shipped.alone(Shipped.NORDJYLLAND).bands().stream()
             .filter(b -> b.notStated().isPresent())
             .map(NamedBand::name)
             .toList();

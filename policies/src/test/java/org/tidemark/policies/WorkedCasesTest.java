@@ -32,7 +32,7 @@ class WorkedCasesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
+  @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL})
   void everyCaseGetsItsAnswer(String folder) {
     List<String> differences =
         run(folder).stream()
@@ -44,7 +44,7 @@ class WorkedCasesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND})
+  @ValueSource(strings = {Shipped.FLOOR, Shipped.HOSPITAL})
   void everyRuleFiresInSomeCase(String folder) {
     Set<String> never = new TreeSet<>();
     Shipped.policy(folder)
@@ -81,7 +81,7 @@ class WorkedCasesTest {
   }
 
   private static Stream<WorkedCase> all() {
-    return Stream.of(Shipped.FLOOR, Shipped.HOSPITAL, Shipped.PORTSMOUTH, Shipped.NORDJYLLAND)
+    return Stream.concat(Stream.of(Shipped.FLOOR, Shipped.HOSPITAL), Shipped.STRUCTURES.stream())
         .flatMap(folder -> Shipped.cases(folder).cases().stream());
   }
 }
