@@ -51,6 +51,14 @@ public final class Box {
     return cells[i];
   }
 
+  /**
+   * The cells that a finding may have in the box; all of them where the box does not look at it.
+   */
+  public long cellsOf(int finding) {
+    int i = Arrays.binarySearch(findings, finding);
+    return i >= 0 ? cells[i] : -1L;
+  }
+
   public boolean mentions(int finding) {
     return Arrays.binarySearch(findings, finding) >= 0;
   }
@@ -96,6 +104,18 @@ public final class Box {
       renamed.put(names[findings[i]], cells[i]);
     }
     return of(renamed).orElseThrow();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Box box
+        && Arrays.equals(findings, box.findings)
+        && Arrays.equals(cells, box.cells);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(findings) + Arrays.hashCode(cells);
   }
 
   @Override

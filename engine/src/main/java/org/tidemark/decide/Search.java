@@ -326,7 +326,7 @@ public final class Search {
     return ways;
   }
 
-  private static long[] pick(long[] region) {
+  static long[] pick(long[] region) {
     long[] point = new long[region.length];
     for (int i = 0; i < region.length; i++) {
       point[i] = Long.lowestOneBit(region[i]);

@@ -41,7 +41,7 @@ public final class Twin {
 
   /** A box, of the second case. */
   public Box second(Box box) {
-    return box.renamed(place);
+    return looksAtDifference(box) ? box.renamed(place) : box;
   }
 
   public List<Box> second(List<Box> boxes) {

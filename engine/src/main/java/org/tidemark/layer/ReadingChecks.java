@@ -2,6 +2,7 @@ package org.tidemark.layer;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,9 @@ final class ReadingChecks {
   private final EffectiveQuestion question;
   private final Problems problems;
 
+  /** The ways of each condition, found once: every rule is held against every other. */
+  private final IdentityHashMap<Condition, List<List<Atom>>> ways = new IdentityHashMap<>();
+
   ReadingChecks(EffectivePolicy policy, EffectiveQuestion question, Problems problems) {
     this.policy = policy;
     this.question = question;
@@ -48,9 +52,13 @@ final class ReadingChecks {
     measures.forEach(this::measure);
   }
 
+  private List<List<Atom>> ways(Condition condition) {
+    return ways.computeIfAbsent(condition, c -> Alternatives.of(policy, c));
+  }
+
   private List<Atom> atoms(Condition condition) {
     List<Atom> all = new ArrayList<>();
-    Alternatives.of(policy, condition).forEach(all::addAll);
+    ways(condition).forEach(all::addAll);
     return all;
   }
 
@@ -117,32 +125,25 @@ final class ReadingChecks {
   }
 
   private void overlap(Finding finding, Readings readings) {
+    List<Passing> passing =
+        question.rules(Effect.ALLOW).stream()
+            .flatMap(r -> ways(r.given()).stream())
+            .filter(way -> speaksOf(way, finding))
+            .map(way -> new Passing(way, readingsOf(finding, readings, way)))
+            .toList();
     for (Fallback fallback : policy.care().fallbacks()) {
-      overlap(
-          finding,
-          readings,
-          fallback.after(),
-          fallback.place().span(),
-          "`" + fallback.name() + "`");
+      BitSet clash = clash(finding, readings, passing, fallback.after());
+      overlap(finding, readings, clash, fallback.place().span(), "`" + fallback.name() + "`");
     }
-    question.rules().stream()
-        .filter(r -> r.effect() == Effect.HOLD || r.effect() == Effect.ESCALATE)
-        .forEach(
-            r ->
-                overlap(
-                    finding, readings, r.given(), r.place().span(), "the rule `" + r.name() + "`"));
+    for (Rule rule : question.rules()) {
+      if (rule.effect() == Effect.HOLD || rule.effect() == Effect.ESCALATE) {
+        BitSet clash = clash(finding, readings, passing, rule.given());
+        overlap(finding, readings, clash, rule.place().span(), "the rule `" + rule.name() + "`");
+      }
+    }
   }
 
-  private void overlap(Finding finding, Readings readings, Condition fails, Span at, String what) {
-    BitSet clash = new BitSet();
-    for (Rule allow : question.rules(Effect.ALLOW)) {
-      Alternatives.of(policy, allow.given()).stream()
-          .filter(way -> speaksOf(way, finding))
-          .forEach(
-              way ->
-                  Alternatives.of(policy, fails)
-                      .forEach(f -> clash.or(clash(finding, readings, way, f))));
-    }
+  private void overlap(Finding finding, Readings readings, BitSet clash, Span at, String what) {
     if (!clash.isEmpty()) {
       report(
           DiagnosticCode.OVERLAP,
@@ -151,6 +152,9 @@ final class ReadingChecks {
           "move one end, or make it inclusive on one side only");
     }
   }
+
+  /** A way to proceed that speaks of a measure, and the readings of it that pass. */
+  private record Passing(List<Atom> way, BitSet readings) {}
 
   /** A way that rests on other evidence, such as a film, passes no reading of this measure. */
   private static boolean speaksOf(List<Atom> way, Finding finding) {
@@ -162,18 +166,28 @@ final class ReadingChecks {
    * readings of the way fail, it is no slip at an end but an exception with conditions of its own,
    * and the ordinary precedence of the outcomes settles it.
    */
-  private static BitSet clash(
-      Finding finding, Readings readings, List<Atom> way, List<Atom> fails) {
-    boolean same =
-        fails.stream()
-            .allMatch(
-                f ->
-                    f.finding().equals(finding.name())
-                        || way.stream().anyMatch(w -> implies(w, f)));
-    BitSet passing = readingsOf(finding, readings, way);
-    BitSet both = (BitSet) passing.clone();
-    both.and(readingsOf(finding, readings, fails));
-    return same && !both.equals(passing) ? both : new BitSet();
+  private BitSet clash(Finding finding, Readings readings, List<Passing> passing, Condition fails) {
+    BitSet clash = new BitSet();
+    for (List<Atom> way : ways(fails)) {
+      List<Passing> same = passing.stream().filter(p -> asksNoMore(way, p, finding)).toList();
+      BitSet failing = same.isEmpty() ? new BitSet() : readingsOf(finding, readings, way);
+      for (Passing each : same) {
+        BitSet both = (BitSet) each.readings.clone();
+        both.and(failing);
+        if (!both.equals(each.readings)) {
+          clash.or(both);
+        }
+      }
+    }
+    return clash;
+  }
+
+  private static boolean asksNoMore(List<Atom> fails, Passing passing, Finding finding) {
+    return fails.stream()
+        .allMatch(
+            f ->
+                f.finding().equals(finding.name())
+                    || passing.way.stream().anyMatch(w -> implies(w, f)));
   }
 
   private static boolean implies(Atom narrow, Atom wide) {

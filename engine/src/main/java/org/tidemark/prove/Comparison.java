@@ -10,6 +10,7 @@ import org.tidemark.decide.Box;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.CompiledRule;
 import org.tidemark.decide.Decision;
+import org.tidemark.decide.Obstacles;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Outcome;
@@ -110,7 +111,8 @@ public final class Comparison {
         for (Part before : Part.with(from, first)) {
           for (Part after : Part.with(to, second)) {
             Part part = cause.and(before).and(after);
-            hunt.look(everything, part.in(), QuestionClaims.join(impossible, part.dodge()));
+            hunt.look(
+                everything, part.in(), Obstacles.of(QuestionClaims.join(impossible, part.dodge())));
           }
         }
       }

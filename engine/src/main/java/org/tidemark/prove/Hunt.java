@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.tidemark.decide.Box;
+import org.tidemark.decide.Obstacles;
 import org.tidemark.decide.Search;
+import org.tidemark.decide.Uncovered;
 
 /**
  * Looks for a case that would refute a claim, in one place after another. What is found is turned
@@ -25,7 +27,7 @@ final class Hunt {
   /**
    * Looks in the part of a region that lies in all of some boxes, for a case that dodges others.
    */
-  Hunt look(long[] region, List<Box> in, List<Box> dodge) {
+  Hunt look(long[] region, List<Box> in, Obstacles dodge) {
     if (found.isPresent()) {
       return this;
     }
@@ -35,11 +37,11 @@ final class Hunt {
         return this;
       }
     }
-    note(Search.in(there, dodge, budget));
+    note(Uncovered.in(there, dodge, budget));
     return this;
   }
 
-  private void note(Search search) {
+  private void note(Uncovered search) {
     undecided |= search.result() == Search.Result.UNDECIDED;
     if (search.result() == Search.Result.FOUND) {
       found = Optional.of(witness.apply(search.witness()));

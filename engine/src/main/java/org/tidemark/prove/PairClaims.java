@@ -1,6 +1,7 @@
 package org.tidemark.prove;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import org.tidemark.decide.Box;
 import org.tidemark.decide.Cell;
 import org.tidemark.decide.Cells;
 import org.tidemark.decide.CompiledQuestion;
+import org.tidemark.decide.Obstacles;
 import org.tidemark.decide.Twin;
 import org.tidemark.layer.Alternatives;
 import org.tidemark.layer.EffectivePolicy;
@@ -133,21 +135,24 @@ final class PairClaims {
    */
   private final class Pair {
     private final int finding;
+    private final int[] differing;
     private final Twin twin;
     private final Hunt hunt;
     private final List<Box> escalate = compiled.boxes(Effect.ESCALATE);
     private final List<Box> stop = QuestionClaims.join(escalate, compiled.boxes(Effect.HOLD));
-    private final List<Box> secondNotEscalated;
-    private final List<Box> secondProceeds;
-    private final List<Box> firstNotAllowed;
+    private final Obstacles secondNotEscalated;
+    private final Obstacles secondProceeds;
+    private final Obstacles firstNotAllowed;
 
     Pair(int finding) {
       this.finding = finding;
-      this.twin = new Twin(compiled, compiled.withSwitchesOf(new int[] {finding}));
+      this.differing = compiled.withSwitchesOf(new int[] {finding});
+      this.twin = new Twin(compiled, differing);
       this.hunt = new Hunt(budget, this::witness);
-      this.secondNotEscalated = QuestionClaims.join(twin.impossible(), twin.second(escalate));
-      this.secondProceeds = QuestionClaims.join(twin.impossible(), twin.second(stop));
-      this.firstNotAllowed = QuestionClaims.join(secondProceeds, compiled.force());
+      Obstacles impossible = Obstacles.of(twin.impossible());
+      this.secondNotEscalated = impossible.and(twin.second(escalate));
+      this.secondProceeds = impossible.and(twin.second(stop));
+      this.firstNotAllowed = secondProceeds.and(compiled.force());
     }
 
     void lookFor(long inFirst, long inSecond) {
@@ -155,15 +160,35 @@ final class PairClaims {
       region[finding] &= inFirst;
       region[twin.inSecond(finding)] &= inSecond;
       escalate.stream()
-          .filter(twin::looksAtDifference)
+          .filter(e -> onlyFirstIn(e, inFirst, inSecond))
           .forEach(e -> hunt.look(region, List.of(e), secondNotEscalated));
+      List<Box> stops = stop.stream().filter(s -> onlyFirstIn(s, inFirst, inSecond)).toList();
       for (Box force : compiled.force()) {
         Box second = twin.second(force);
-        stop.stream()
-            .filter(twin::looksAtDifference)
-            .forEach(s -> hunt.look(region, List.of(second, s), secondProceeds));
-        hunt.look(region, List.of(second), firstNotAllowed);
+        stops.forEach(s -> hunt.look(region, List.of(second, s), secondProceeds));
+        if (onlySecondIn(force, inFirst, inSecond)) {
+          hunt.look(region, List.of(second), firstNotAllowed);
+        }
       }
+    }
+
+    /**
+     * Whether the first case can lie in a box of a rule and the second outside it: only the finding
+     * itself can tell them apart there. Spares most searches where the policy is as it should be.
+     */
+    private boolean onlyFirstIn(Box stops, long inFirst, long inSecond) {
+      long cells = stops.cellsOf(finding);
+      return (inFirst & cells) != 0 && (inSecond & ~cells) != 0;
+    }
+
+    /** The same the other way round; what a rule that sets it aside thinks of them counts too. */
+    private boolean onlySecondIn(Box force, long inFirst, long inSecond) {
+      long cells = force.cellsOf(finding);
+      return ((inSecond & cells) != 0 && (inFirst & ~cells) != 0) || looksAtSwitch(force);
+    }
+
+    private boolean looksAtSwitch(Box force) {
+      return Arrays.stream(differing).anyMatch(d -> d != finding && force.mentions(d));
     }
 
     private Witness witness(long[] both) {

@@ -12,6 +12,7 @@ import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.CompiledRule;
 import org.tidemark.decide.Decision;
 import org.tidemark.decide.Kind;
+import org.tidemark.decide.Obstacles;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Effect;
@@ -29,9 +30,10 @@ final class QuestionClaims {
   private final int budget;
   private final boolean answers;
   private final long[] everything;
-  private final List<Box> impossible;
-  private final List<Box> notEscalated;
-  private final List<Box> notStopped;
+  private final Obstacles impossible;
+  private final Obstacles notEscalated;
+  private final Obstacles notStopped;
+  private final Obstacles notAllowed;
 
   QuestionClaims(EffectivePolicy policy, EffectiveQuestion question, int budget) {
     this.compiled = CompiledQuestion.of(policy, question);
@@ -42,9 +44,10 @@ final class QuestionClaims {
     // about when it would.
     this.answers = question.open().isEmpty();
     this.everything = compiled.withSwitches(compiled.space().everything());
-    this.impossible = compiled.impossible();
-    this.notEscalated = join(impossible, compiled.boxes(Effect.ESCALATE));
-    this.notStopped = join(notEscalated, compiled.boxes(Effect.HOLD));
+    this.impossible = Obstacles.of(compiled.impossible());
+    this.notEscalated = impossible.and(compiled.boxes(Effect.ESCALATE));
+    this.notStopped = notEscalated.and(compiled.boxes(Effect.HOLD));
+    this.notAllowed = notStopped.and(compiled.force());
   }
 
   static List<Box> join(List<Box> some, List<Box> more) {
@@ -82,13 +85,9 @@ final class QuestionClaims {
     return new Claim(kind, question, subject, sentence);
   }
 
-  private Proof noGap() {
-    List<Box> all =
-        join(
-            notStopped,
-            join(
-                compiled.force(),
-                join(compiled.boxes(Effect.NOT_YET), compiled.boxes(Effect.SET_ASIDE))));
+  Proof noGap() {
+    Obstacles all =
+        notAllowed.and(join(compiled.boxes(Effect.NOT_YET), compiled.boxes(Effect.SET_ASIDE)));
     Verdict verdict =
         hunt(EnumSet.of(Outcome.HOLD)).look(everything, List.of(), all).noneMayBeFound();
     return new Proof(
@@ -105,7 +104,7 @@ final class QuestionClaims {
       case PROCEED -> compiled.force().forEach(b -> hunt.look(everything, List.of(b), notStopped));
       case HOLD -> {
         compiled.boxes(Effect.HOLD).forEach(b -> hunt.look(everything, List.of(b), notEscalated));
-        hunt.look(everything, List.of(), join(notEscalated, compiled.force()));
+        hunt.look(everything, List.of(), notEscalated.and(compiled.force()));
       }
       case ESCALATE ->
           compiled
@@ -185,22 +184,19 @@ final class QuestionClaims {
             .filter(r -> r.has(Effect.ALLOW) && !r.rule().name().equals(allow.rule().name()))
             .flatMap(r -> compiled.force(r.rule().name()).stream())
             .toList();
-    compiled
-        .force(allow.rule().name())
-        .forEach(b -> hunt.look(everything, List.of(b), join(notStopped, others)));
+    Obstacles dodge = notStopped.and(others);
+    compiled.force(allow.rule().name()).forEach(b -> hunt.look(everything, List.of(b), dodge));
   }
 
   private void speaksWhenNothingAllows(Hunt hunt, CompiledRule rule) {
-    List<Box> dodge = join(notStopped, compiled.force());
-    rule.boxes().forEach(b -> hunt.look(everything, List.of(b), dodge));
+    rule.boxes().forEach(b -> hunt.look(everything, List.of(b), notAllowed));
   }
 
   private void setAsideMatters(Hunt hunt, CompiledRule setAside) {
-    List<Box> dodge = join(notStopped, compiled.force());
     for (CompiledRule allow : compiled.rules()) {
       if (allow.has(Effect.ALLOW) && setAside.rule().which().contains(allow.rule().name())) {
         for (Box open : compiled.forceButFor(allow, setAside.rule().name())) {
-          setAside.boxes().forEach(b -> hunt.look(everything, List.of(open, b), dodge));
+          setAside.boxes().forEach(b -> hunt.look(everything, List.of(open, b), notAllowed));
         }
       }
     }
