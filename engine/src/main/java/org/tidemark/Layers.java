@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.Layering;
+import org.tidemark.load.Acceptances;
 import org.tidemark.load.PolicyLoader;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Policy;
@@ -50,7 +51,8 @@ final class Layers {
     Loaded<EffectivePolicy> whole = Layering.combine(vocabulary, layers);
     problems.addAll(whole.diagnostics());
     return whole.match(
-        policy -> problems.conclude(() -> policy), errors -> Loaded.broken(problems.sorted()));
+        policy -> Acceptances.settle(policy.layers(), problems.conclude(() -> policy)),
+        errors -> Loaded.broken(problems.sorted()));
   }
 
   private List<Copy> lowestFirst(Copy top) {

@@ -9,10 +9,12 @@ import org.tidemark.source.Diagnostic;
  *
  * @param policies the headers of the sound ones, those of the folders first
  * @param problems what is wrong with the others; empty if there are none
+ * @param remarks what is remarked on the sound ones, also what was accepted; each once
  */
-public record Listing(List<Header> policies, List<Diagnostic> problems) {
+public record Listing(List<Header> policies, List<Diagnostic> problems, List<Diagnostic> remarks) {
   public Listing {
     policies = List.copyOf(policies);
     problems = List.copyOf(problems);
+    remarks = List.copyOf(remarks);
   }
 }

@@ -116,25 +116,23 @@ final class PolicyShelf {
   Listing list() {
     Problems problems = new Problems();
     problems.addAll(finder.unreadable());
+    Problems remarks = new Problems();
     List<Header> headers = new ArrayList<>();
     for (String name : names(problems)) {
-      finder
-          .listed(name)
-          .match(top -> onItsLayers(top, List.of()), Loaded::<EffectivePolicy>broken)
-          .match(policy -> headers.add(policy.header()), broken -> addAll(problems, broken));
+      Loaded<EffectivePolicy> read =
+          finder
+              .listed(name)
+              .match(top -> onItsLayers(top, List.of()), Loaded::<EffectivePolicy>broken);
+      read.match(policy -> headers.add(policy.header()), broken -> true);
+      read.match(policy -> remarks, broken -> problems).addAll(read.diagnostics());
     }
-    return new Listing(headers, problems.sorted());
+    return new Listing(headers, problems.sorted(), remarks.sorted());
   }
 
   private Set<String> names(Problems problems) {
     Set<String> names = new LinkedHashSet<>(finder.inFolders());
     names.addAll(problems.keep(catalogue.get(), () -> new Catalogue(List.of(), "")).policies());
     return names;
-  }
-
-  private static boolean addAll(Problems problems, List<Diagnostic> broken) {
-    problems.addAll(broken);
-    return false;
   }
 
   private Diagnostic unknown(String name) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.tidemark.load.Acceptances;
 import org.tidemark.model.Barred;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
@@ -64,7 +65,7 @@ public final class Layering {
     layers.forEach(this::add);
     checkScopes(layers);
     if (problems.anyError()) {
-      return Loaded.broken(problems.sorted());
+      return broken(layers);
     }
     EffectivePolicy policy =
         new EffectivePolicy(
@@ -78,7 +79,12 @@ public final class Layering {
             care.whole(),
             List.copyOf(notStated));
     PolicyChecks.check(policy, problems);
-    return problems.conclude(() -> policy);
+    return problems.anyError() ? broken(layers) : problems.conclude(() -> policy);
+  }
+
+  private Loaded<EffectivePolicy> broken(List<Policy> layers) {
+    layers.forEach(l -> Acceptances.refuseErrors(l.header().control().accepted(), problems));
+    return Loaded.broken(problems.sorted());
   }
 
   private void add(Policy layer) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.tidemark.model.Condition;
+import org.tidemark.model.Control;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Header;
 import org.tidemark.model.Option;
@@ -72,6 +73,7 @@ final class HeaderReader {
         buildsOn,
         changed,
         clock(fields),
+        new Control(Acceptances.read(fields, problems)),
         Place.at(name.span()));
   }
 

@@ -86,6 +86,7 @@ public final class PolicyLoader {
     new ProseChecks(known.numbers(), fields.texts(ProseChecks.KEY), problems)
         .check(ProseTexts.in(root));
     fields.done();
+    Acceptances.refuseErrors(header.control().accepted(), problems);
     return problems.conclude(
         () -> new Policy(header, values, bands, barred, terms, questions, care, open));
   }

@@ -20,6 +20,7 @@ import org.tidemark.source.Place;
  * @param buildsOn the policy below it
  * @param changed what was changed since the edition before, if that is said
  * @param clock where its clocks stand, so that hours are counted right when they change
+ * @param control what those who answer for it have settled
  * @param place where it is written
  */
 public record Header(
@@ -35,9 +36,12 @@ public record Header(
     Optional<String> buildsOn,
     Optional<Changed> changed,
     Optional<ZoneId> clock,
+    Control control,
     Place place) {
 
-  /** A policy that says neither what was changed nor where its clocks stand. */
+  /**
+   * A policy that says neither what was changed nor where its clocks stand, and settles nothing.
+   */
   public Header(
       String name,
       PolicyKind kind,
@@ -63,6 +67,7 @@ public record Header(
         buildsOn,
         Optional.empty(),
         Optional.empty(),
+        Control.NONE,
         place);
   }
 

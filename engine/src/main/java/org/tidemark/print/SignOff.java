@@ -100,7 +100,8 @@ public final class SignOff {
             .filter(p -> !p.verdict().proved())
             .flatMap(SignOff::notProved)
             .toList(),
-        found.remarks().stream().map(SignOff::remark).toList(),
+        found.remarks().stream().filter(r -> !r.isAccepted()).map(SignOff::remark).toList(),
+        found.remarks().stream().flatMap(SignOff::accepted).toList(),
         cards(),
         sources(found.bibliography()));
   }
@@ -225,7 +226,12 @@ public final class SignOff {
   }
 
   private static String remark(Diagnostic remark) {
-    return remark.code() + ": " + remark.message();
+    return remark.code().id() + ": " + remark.message();
+  }
+
+  private static Stream<String> accepted(Diagnostic remark) {
+    return remark.acceptance().stream()
+        .map(a -> remark(remark) + ". Accepted by " + a.by() + ": " + a.why());
   }
 
   /** Each card that reads otherwise than before, by its fingerprints. */

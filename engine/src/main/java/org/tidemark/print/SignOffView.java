@@ -22,7 +22,8 @@ import java.util.List;
  * @param tables what is answered at each limit
  * @param claims what is proved
  * @param notProved what is not; a policy with any should not be approved
- * @param warnings warnings about its file
+ * @param warnings warnings about its file that nobody has accepted
+ * @param accepted warnings that were accepted, by whom and why
  * @param cards cards to print again, and to take down
  * @param sources the publications behind it
  */
@@ -45,6 +46,7 @@ public record SignOffView(
     List<Claimed> claims,
     List<String> notProved,
     List<String> warnings,
+    List<String> accepted,
     List<String> cards,
     List<String> sources) {
   public SignOffView {
@@ -56,6 +58,7 @@ public record SignOffView(
     claims = List.copyOf(claims);
     notProved = List.copyOf(notProved);
     warnings = List.copyOf(warnings);
+    accepted = List.copyOf(accepted);
     cards = List.copyOf(cards);
     sources = List.copyOf(sources);
   }

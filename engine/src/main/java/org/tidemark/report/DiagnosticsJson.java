@@ -27,6 +27,8 @@ public final class DiagnosticsJson {
           place(related, other.at());
           related.text("message", other.message());
         });
+    json.text("accepted-by", problem.acceptance().map(Diagnostic.Acceptance::by));
+    json.text("accepted-why", problem.acceptance().map(Diagnostic.Acceptance::why));
   }
 
   private static void place(Json json, Span at) throws IOException {

@@ -15,12 +15,15 @@ public final class PoliciesJson {
    *
    * @param policies the sound ones
    * @param problems what is wrong with the others
+   * @param remarks what is remarked on the sound ones, also what was accepted
    */
-  public static String of(List<Header> policies, List<Diagnostic> problems, LocalDate today) {
+  public static String of(
+      List<Header> policies, List<Diagnostic> problems, List<Diagnostic> remarks, LocalDate today) {
     return Json.object(
         json -> {
           json.objects("policies", policies, (one, header) -> policy(one, header, today));
           json.objects("problems", problems, DiagnosticsJson::problem);
+          json.objects("remarks", remarks, DiagnosticsJson::problem);
         });
   }
 

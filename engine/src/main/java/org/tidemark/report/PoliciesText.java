@@ -4,12 +4,14 @@ import java.time.LocalDate;
 import java.util.List;
 import org.tidemark.model.Days;
 import org.tidemark.model.Header;
+import org.tidemark.source.Diagnostic;
 
 /** The policies that there are, as text. */
 public final class PoliciesText {
   private PoliciesText() {}
 
-  public static String of(List<Header> policies, LocalDate today) {
+  /** The list, and below it the warnings that were accepted. */
+  public static String of(List<Header> policies, List<Diagnostic> remarks, LocalDate today) {
     Sheet sheet = new Sheet();
     for (int i = 0; i < policies.size(); i++) {
       if (i > 0) {
@@ -17,6 +19,7 @@ public final class PoliciesText {
       }
       one(sheet, policies.get(i), today);
     }
+    AcceptedText.append(sheet, remarks);
     return sheet.toString();
   }
 

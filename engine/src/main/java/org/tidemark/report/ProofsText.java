@@ -7,13 +7,14 @@ import org.tidemark.prove.Comparison;
 import org.tidemark.prove.Proof;
 import org.tidemark.prove.Verdict;
 import org.tidemark.prove.Witness;
+import org.tidemark.source.Diagnostic;
 
 /** What is proved of a policy, and how two editions differ, as text. */
 public final class ProofsText {
   private ProofsText() {}
 
-  /** Every claim, the refuted ones with a case. */
-  public static String of(EffectivePolicy policy, List<Proof> proofs) {
+  /** Every claim, the refuted ones with a case; then the warnings that were accepted. */
+  public static String of(EffectivePolicy policy, List<Proof> proofs, List<Diagnostic> remarks) {
     Sheet sheet = new Sheet();
     sheet.line(policy.header().title() + ", edition " + policy.header().edition());
     long proved = proofs.stream().filter(p -> p.verdict().proved()).count();
@@ -23,6 +24,7 @@ public final class ProofsText {
     proofs.stream()
         .filter(p -> p.verdict().proved())
         .forEach(p -> sheet.hanging("  - ", p.claim().sentence()));
+    AcceptedText.append(sheet, remarks);
     return sheet.toString();
   }
 

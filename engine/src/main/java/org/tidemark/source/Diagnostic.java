@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param message what is wrong, one sentence, lower case, no full stop
  * @param help what to write or do, when that can be said
  * @param related other places that belong to it
+ * @param acceptance why it is let stand, if somebody has accepted it
  */
 public record Diagnostic(
     DiagnosticCode code,
@@ -21,7 +22,16 @@ public record Diagnostic(
     Span at,
     String message,
     Optional<String> help,
-    List<Related> related) {
+    List<Related> related,
+    Optional<Acceptance> acceptance) {
+
+  /**
+   * Why a remark is let stand.
+   *
+   * @param why the reason
+   * @param by the role or body that accepted it
+   */
+  public record Acceptance(String why, String by) {}
 
   /**
    * Another place that belongs to a diagnostic.
@@ -36,27 +46,51 @@ public record Diagnostic(
   }
 
   public static Diagnostic error(DiagnosticCode code, Span at, String message) {
-    return new Diagnostic(code, Severity.ERROR, at, message, Optional.empty(), List.of());
+    return of(code, Severity.ERROR, at, message);
   }
 
   public static Diagnostic warning(DiagnosticCode code, Span at, String message) {
-    return new Diagnostic(code, Severity.WARNING, at, message, Optional.empty(), List.of());
+    return of(code, Severity.WARNING, at, message);
   }
 
   public static Diagnostic notice(DiagnosticCode code, Span at, String message) {
-    return new Diagnostic(code, Severity.NOTICE, at, message, Optional.empty(), List.of());
+    return of(code, Severity.NOTICE, at, message);
+  }
+
+  private static Diagnostic of(DiagnosticCode code, Severity severity, Span at, String message) {
+    return new Diagnostic(
+        code, severity, at, message, Optional.empty(), List.of(), Optional.empty());
   }
 
   /** The same, with advice. */
   public Diagnostic help(String advice) {
-    return new Diagnostic(code, severity, at, message, Optional.of(advice), related);
+    return new Diagnostic(code, severity, at, message, Optional.of(advice), related, acceptance);
   }
 
   /** The same, with one more place. */
   public Diagnostic and(Span place, String what) {
     List<Related> more = new ArrayList<>(related);
     more.add(new Related(place, what));
-    return new Diagnostic(code, severity, at, message, help, more);
+    return new Diagnostic(code, severity, at, message, help, more, acceptance);
+  }
+
+  /** The same remark, let stand. An error cannot be. */
+  public Diagnostic accepted(String why, String by) {
+    if (severity == Severity.ERROR) {
+      throw new IllegalStateException("an error is mended and never accepted: " + message);
+    }
+    return new Diagnostic(
+        code,
+        Severity.ACCEPTED,
+        at,
+        message,
+        Optional.empty(),
+        related,
+        Optional.of(new Acceptance(why, by)));
+  }
+
+  public boolean isAccepted() {
+    return acceptance.isPresent();
   }
 
   /**
@@ -73,6 +107,8 @@ public record Diagnostic(
       out.append("  ").append(other.at()).append(": ").append(other.message()).append('\n');
       Snippet.append(out, other.at());
     }
+    acceptance.ifPresent(
+        a -> out.append("  accepted by ").append(a.by()).append(": ").append(a.why()).append('\n'));
     help.ifPresent(advice -> out.append("  help: ").append(advice).append('\n'));
     return out.toString();
   }

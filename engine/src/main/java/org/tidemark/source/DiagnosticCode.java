@@ -91,6 +91,9 @@ public enum DiagnosticCode {
   // control
   DATES_OUT_OF_ORDER("The dates are not in order."),
   REVIEW_PASSED("The review date has passed."),
+  ACCEPTS_NOTHING("A warning is accepted that the policy does not have."),
+  ACCEPTS_SEVERAL("What is accepted fits more than one warning."),
+  ACCEPTS_AN_ERROR("An error is accepted; errors can only be mended."),
   NOT_FOR_THE_BEDSIDE("The policy is not one that may answer at a bedside."),
   // findings
   CONTRADICTION("Two findings cannot both be so."),

@@ -7,5 +7,7 @@ public enum Severity {
   /** It can be used, and somebody should look. */
   WARNING,
   /** Worth knowing. */
-  NOTICE
+  NOTICE,
+  /** A warning or notice that somebody answerable has seen and let stand, with a reason. */
+  ACCEPTED
 }

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.Layering;
+import org.tidemark.load.Acceptances;
 import org.tidemark.load.BibliographyLoader;
 import org.tidemark.load.FindingsLoader;
 import org.tidemark.load.PolicyLoader;
@@ -23,6 +24,7 @@ import org.tidemark.model.Policy;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
+import org.tidemark.source.Problems;
 import org.tidemark.source.SourceText;
 import org.tidemark.testkit.InputCase;
 import org.tidemark.testkit.Marked;
@@ -138,9 +140,20 @@ final class Bench {
         top -> {
           List<Policy> layers = new ArrayList<>(below);
           layers.add(top);
-          return Layering.combine(VOCABULARY, layers);
+          return withRemarks(read.diagnostics(), Layering.combine(VOCABULARY, layers));
         },
         Loaded::broken);
+  }
+
+  /** All remarks together, those that the policy accepts set apart. */
+  private static Loaded<EffectivePolicy> withRemarks(
+      List<Diagnostic> ofReading, Loaded<EffectivePolicy> whole) {
+    Problems all = new Problems();
+    all.addAll(ofReading);
+    all.addAll(whole.diagnostics());
+    return whole.match(
+        policy -> Acceptances.settle(policy.layers(), all.conclude(() -> policy)),
+        broken -> Loaded.broken(all.sorted()));
   }
 
   private static <T> Loaded<String> said(Loaded<T> loaded) {

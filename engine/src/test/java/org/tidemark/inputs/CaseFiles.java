@@ -23,7 +23,8 @@ final class CaseFiles {
           "layers.txt",
           "wholes.txt",
           "texts.txt",
-          "control.txt");
+          "control.txt",
+          "accepted.txt");
 
   private CaseFiles() {}
 

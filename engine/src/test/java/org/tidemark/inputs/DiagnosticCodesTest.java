@@ -30,7 +30,7 @@ final class DiagnosticCodesTest {
   private static final String END = "<!-- diagnostic codes: end -->\n";
   private static final Pattern CODE = Pattern.compile("DiagnosticCode\\.([A-Z][A-Z0-9_]+)");
   private static final Pattern SAID =
-      Pattern.compile("^(?:error|warning|notice) ([a-z0-9-]+) ", Pattern.MULTILINE);
+      Pattern.compile("^(?:error|warning|notice|accepted) ([a-z0-9-]+) ", Pattern.MULTILINE);
   private static final Set<String> READING = Set.of("source", "yaml", "load", "layer");
 
   @Test

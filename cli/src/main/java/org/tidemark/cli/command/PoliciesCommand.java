@@ -45,7 +45,10 @@ final class PoliciesCommand extends Verb {
     LocalDate day = today.day();
     console()
         .answer(
-            json ? PoliciesJson.of(sound, listing.problems(), day) : PoliciesText.of(sound, day));
+            json
+                ? PoliciesJson.of(sound, listing.problems(), listing.remarks(), day)
+                : PoliciesText.of(sound, listing.remarks(), day));
+    remark(listing.remarks(), json);
     if (!listing.problems().isEmpty()) {
       console().remarks(json ? List.of() : listing.problems());
       return ExitCode.POLICY_BROKEN;

@@ -53,7 +53,9 @@ final class ProveCommand extends Verb {
     List<Proof> proofs = new Prover().prove(effective, effective.below());
     console()
         .answer(
-            json ? ProofsJson.of(effective, proofs, remarks()) : ProofsText.of(effective, proofs));
+            json
+                ? ProofsJson.of(effective, proofs, remarks())
+                : ProofsText.of(effective, proofs, remarks()));
     if (proofs.stream().anyMatch(p -> p.verdict() instanceof Verdict.Undecided)) {
       return ExitCode.UNDECIDED;
     }

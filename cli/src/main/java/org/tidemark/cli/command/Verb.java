@@ -44,10 +44,14 @@ abstract class Verb implements Callable<Integer> {
     return console;
   }
 
-  /** Takes note of what there is to say beside an answer: for people now, for programs in it. */
+  /**
+   * Takes note of what there is to say beside an answer: for people now, for programs in it. What
+   * was accepted is told only where somebody looks at the policy itself.
+   */
   void remark(List<Diagnostic> said, boolean json) {
     remarks.addAll(said);
-    console.remarks(json ? List.of() : said);
+    console.remarks(
+        json ? List.of() : said.stream().filter(remark -> !remark.isAccepted()).toList());
   }
 
   List<Diagnostic> remarks() {
