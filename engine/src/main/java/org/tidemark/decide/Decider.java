@@ -25,6 +25,7 @@ public final class Decider {
   private final Points points;
   private final Wording wording;
   private final int budget;
+  private final Limits limits;
   private @Nullable List<Relevance> relevance;
 
   private Decider(CompiledQuestion compiled, int budget) {
@@ -33,6 +34,7 @@ public final class Decider {
     this.points = new Points(compiled);
     this.wording = new Wording(compiled);
     this.budget = budget;
+    this.limits = new Limits(budget, Limits.ORDINARY.rounds(), Limits.ORDINARY.choosing());
   }
 
   /** The decider of a question, if the policy answers that question. */
@@ -69,6 +71,44 @@ public final class Decider {
     return Points.isCase(region) && points.canOccur(region)
         ? points.outlook(region)
         : questions.outlook(region);
+  }
+
+  /**
+   * For an unfinished case: for each outcome still possible the fewest findings, among those not
+   * yet known for certain, that settle it so, with values that do. Nothing for a settled case.
+   */
+  public List<Way> ways(Findings findings) {
+    Possible possible = questions.possible(compiled.space().region(findings));
+    boolean open = possible.settled() && possible.outcomes().size() > 1;
+    return open ? new Settling(compiled, limits).ways(findings, possible.outcomes()) : List.of();
+  }
+
+  /**
+   * For a settled case: the fewest of the findings entered that force the answer, whatever all else
+   * is. None exist for a case that is not settled.
+   */
+  public Least forcing(Findings findings) {
+    Possible possible = questions.possible(compiled.space().region(findings));
+    if (!possible.settled() || possible.outcomes().isEmpty()) {
+      return new Least.NotWorkedOut();
+    }
+    return possible.outcomes().size() == 1
+        ? new Forcing(compiled, limits).of(findings, possible.outcomes().iterator().next())
+        : new Least.NoneExists();
+  }
+
+  /**
+   * For a hold: the fewest findings that would have to be found, or found anew, for it to proceed
+   * for certain. None exist for any other answer: an escalation is never argued with.
+   */
+  public Least change(Findings findings) {
+    Possible possible = questions.possible(compiled.space().region(findings));
+    if (!possible.settled() || possible.outcomes().isEmpty()) {
+      return new Least.NotWorkedOut();
+    }
+    boolean held =
+        possible.outcomes().size() > 1 || possible.outcomes().contains(Outcome.HOLD);
+    return held ? new Change(compiled, limits).toProceed(findings) : new Least.NoneExists();
   }
 
   /** Worked out once, and only when something is open: a settled answer asks nothing. */

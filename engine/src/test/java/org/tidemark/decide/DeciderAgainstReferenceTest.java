@@ -3,14 +3,12 @@ package org.tidemark.decide;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -20,10 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
-import org.tidemark.model.Domain;
-import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
-import org.tidemark.model.Option;
 import org.tidemark.model.Outcome;
 import org.tidemark.model.Seen;
 import org.tidemark.model.Value;
@@ -31,6 +26,8 @@ import org.tidemark.source.Place;
 import org.tidemark.source.SourceText;
 import org.tidemark.testkit.GeneratedPolicies;
 import org.tidemark.testkit.ReferenceEvaluator;
+import org.tidemark.testkit.ReferenceReasons;
+import org.tidemark.testkit.SomeFindings;
 
 /**
  * The search against plain enumeration, on generated policies: outcomes, kinds, certain rules, and
@@ -53,7 +50,7 @@ class DeciderAgainstReferenceTest {
       Decider decider = Decider.of(policy, "use").orElseThrow();
       Random random = new Random(seed);
       for (int i = 0; i < FINDINGS_A_POLICY; i++) {
-        Findings findings = someFindings(policy, random);
+        Findings findings = SomeFindings.of(policy, random);
         List<Map<String, Value>> left = all.consistentWith(findings);
         if (!left.isEmpty()) {
           seen.add(
@@ -114,30 +111,6 @@ class DeciderAgainstReferenceTest {
     return decision.kind();
   }
 
-  private static Findings someFindings(EffectivePolicy policy, Random random) {
-    Map<String, Findings.Entry> entries = new LinkedHashMap<>();
-    for (Finding finding : policy.vocabulary().findings()) {
-      if (random.nextInt(5) < 2) {
-        entries.put(finding.name(), new Findings.Entry(seen(finding, random), NOWHERE));
-      }
-    }
-    return new Findings(entries);
-  }
-
-  private static Seen seen(Finding finding, Random random) {
-    if (finding.domain() instanceof Domain.Measure && random.nextInt(4) > 0) {
-      BigDecimal low = BigDecimal.valueOf(random.nextInt(5)).multiply(new BigDecimal("0.5"));
-      BigDecimal high = random.nextBoolean() ? low : new BigDecimal("2");
-      return Seen.between(low, high);
-    }
-    Set<String> some = new LinkedHashSet<>();
-    List<Option> options = finding.domain().options();
-    for (int i = 0; i < 1 + random.nextInt(2) && !options.isEmpty(); i++) {
-      some.add(options.get(random.nextInt(options.size())).name());
-    }
-    return some.isEmpty() ? Seen.number(BigDecimal.ONE) : Seen.options(some);
-  }
-
   /** Every case of a policy, with its outcome and the rules that fire in it. */
   private static final class Enumerated {
     private final EffectivePolicy policy;
@@ -156,21 +129,7 @@ class DeciderAgainstReferenceTest {
     }
 
     List<Map<String, Value>> consistentWith(Findings findings) {
-      return cases.stream()
-          .filter(
-              c ->
-                  findings.entries().entrySet().stream()
-                      .allMatch(e -> fits(c.get(e.getKey()), e.getValue().seen())))
-          .toList();
-    }
-
-    private static boolean fits(@org.jspecify.annotations.Nullable Value value, Seen seen) {
-      if (value instanceof Value.Amount amount) {
-        return seen.from().isPresent()
-            && amount.number().compareTo(seen.from().get()) >= 0
-            && amount.number().compareTo(seen.to().orElseThrow()) <= 0;
-      }
-      return value instanceof Value.Word word && seen.options().contains(word.name());
+      return cases.stream().filter(c -> ReferenceReasons.fits(findings, c)).toList();
     }
 
     Set<Outcome> outcomes(List<Map<String, Value>> left) {

@@ -171,7 +171,7 @@ public final class GeneratedPolicies {
         closes ? Optional.of("a") : Optional.empty(),
         Optional.empty(),
         BigDecimal.valueOf(i),
-        Optional.empty(),
+        i % 2 == 1 ? Optional.of("Look at f" + i + " again.") : Optional.empty(),
         Optional.empty(),
         NOWHERE);
   }

@@ -9,7 +9,7 @@ import org.tidemark.model.Condition;
 import org.tidemark.model.Finding;
 
 /** The findings that conditions look at, by name, and those that they hang on. */
-final class Mentions implements Condition.Visitor<Stream<String>> {
+public final class Mentions implements Condition.Visitor<Stream<String>> {
   private final EffectivePolicy policy;
 
   private Mentions(EffectivePolicy policy) {
@@ -17,7 +17,7 @@ final class Mentions implements Condition.Visitor<Stream<String>> {
   }
 
   /** In asking order. */
-  static Set<String> of(EffectivePolicy policy, Stream<Condition> conditions) {
+  public static Set<String> of(EffectivePolicy policy, Stream<Condition> conditions) {
     Mentions mentions = new Mentions(policy);
     Set<String> names = new LinkedHashSet<>();
     conditions.flatMap(c -> c.accept(mentions)).forEach(f -> withParents(policy, f, names));

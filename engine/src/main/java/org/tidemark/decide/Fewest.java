@@ -1,0 +1,132 @@
+package org.tidemark.decide;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The smallest choice of takings that meets every clause known so far. Clauses are added until
+ * nothing speaks against the choice; then it is the smallest there is.
+ */
+final class Fewest {
+  private final List<Taking> takings;
+  private final List<Clause> clauses = new ArrayList<>();
+  private int budget;
+  private int size;
+  private boolean cutShort;
+  private final BitSet chosen = new BitSet();
+  private final BitSet elements = new BitSet();
+  private final BitSet closed = new BitSet();
+
+  Fewest(List<Taking> takings, int budget) {
+    this.takings = takings;
+    this.budget = budget;
+  }
+
+  void add(Clause clause) {
+    clauses.add(clause);
+  }
+
+  /** Whether the budget is spent; then an empty answer says nothing. */
+  boolean spent() {
+    return budget < 0;
+  }
+
+  /** A smallest choice; empty when there is none, or when the budget was spent first. */
+  Optional<BitSet> choice() {
+    do {
+      chosen.clear();
+      elements.clear();
+      closed.clear();
+      cutShort = false;
+      if (place(size)) {
+        return Optional.of((BitSet) chosen.clone());
+      }
+      size++;
+    } while (cutShort && !spent());
+    return Optional.empty();
+  }
+
+  private boolean place(int left) {
+    if (--budget < 0) {
+      return false;
+    }
+    Optional<BitSet> narrowest = narrowest();
+    if (narrowest.isEmpty()) {
+      return true;
+    }
+    if (narrowest.get().isEmpty()) {
+      return false;
+    }
+    if (left < atLeast(left)) {
+      cutShort = true;
+      return false;
+    }
+    return branch(narrowest.get(), left);
+  }
+
+  /** Tries each taking of a clause; one that failed is closed for those after it. */
+  private boolean branch(BitSet oneOf, int left) {
+    for (int t = oneOf.nextSetBit(0); t >= 0; t = oneOf.nextSetBit(t + 1)) {
+      choose(t, true);
+      if (place(left - 1)) {
+        return true;
+      }
+      choose(t, false);
+      closed.set(t);
+    }
+    closed.andNot(oneOf);
+    return false;
+  }
+
+  private void choose(int taking, boolean yes) {
+    chosen.set(taking, yes);
+    elements.set(takings.get(taking).element(), yes);
+  }
+
+  /** The open clause with the fewest takings that may still be chosen. */
+  private Optional<BitSet> narrowest() {
+    Optional<BitSet> best = Optional.empty();
+    int fewest = Integer.MAX_VALUE;
+    for (Clause clause : clauses) {
+      if (clause.open(chosen, elements)) {
+        BitSet may = may(clause);
+        if (may.cardinality() < fewest) {
+          fewest = may.cardinality();
+          best = Optional.of(may);
+        }
+      }
+    }
+    return best;
+  }
+
+  private BitSet may(Clause clause) {
+    BitSet may = (BitSet) clause.oneOf().clone();
+    may.andNot(closed);
+    for (int t = may.nextSetBit(0); t >= 0; t = may.nextSetBit(t + 1)) {
+      may.set(t, !elements.get(takings.get(t).element()));
+    }
+    return may;
+  }
+
+  /** At least so many more must be chosen: open clauses that share no element need one each. */
+  private int atLeast(int enough) {
+    BitSet met = new BitSet();
+    int count = 0;
+    for (Clause clause : clauses) {
+      if (count > enough) {
+        return count;
+      }
+      if (clause.open(chosen, elements)) {
+        BitSet needs = new BitSet();
+        may(clause).stream().forEach(t -> needs.set(takings.get(t).element()));
+        if (!needs.intersects(met)) {
+          met.or(needs);
+          count++;
+        }
+      }
+    }
+    return count;
+  }
+}

@@ -1,0 +1,52 @@
+package org.tidemark.decide;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import org.tidemark.model.Finding;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Outcome;
+import org.tidemark.model.Seen;
+
+/** The smallest part of what was entered that forces an outcome, whatever everything else is. */
+final class Forcing {
+  private final CompiledQuestion compiled;
+  private final Limits limits;
+
+  Forcing(CompiledQuestion compiled, Limits limits) {
+    this.compiled = compiled;
+    this.limits = limits;
+  }
+
+  Least of(Findings findings, Outcome outcome) {
+    List<String> names = List.copyOf(findings.entries().keySet());
+    List<Taking> takings = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      takings.add(new Taking(i, Kept.box(compiled.space(), findings, names.get(i))));
+    }
+    Smallest smallest =
+        new Smallest(
+            compiled,
+            new Contrary(compiled, outcome, limits),
+            compiled.space().everything(),
+            List.of(),
+            takings,
+            limits);
+    Optional<BitSet> found = smallest.find();
+    return smallest.put(found.map(chosen -> observations(findings, names, chosen)));
+  }
+
+  private List<Observation> observations(Findings findings, List<String> names, BitSet chosen) {
+    return compiled.policy().vocabulary().findings().stream()
+        .filter(f -> names.contains(f.name()) && chosen.get(names.indexOf(f.name())))
+        .map(f -> observation(f, findings))
+        .toList();
+  }
+
+  private static Observation observation(Finding finding, Findings findings) {
+    Seen seen = findings.entry(finding.name()).orElseThrow().seen();
+    return new Observation(
+        finding.name(), finding.asks(), seen, FindingWords.of(finding, seen), Optional.empty());
+  }
+}

@@ -1,0 +1,14 @@
+package org.tidemark.decide;
+
+/**
+ * How much work may be spent on one smallest set. What needs more is not worked out, and that is
+ * said.
+ *
+ * @param search steps of each search for a case
+ * @param rounds how often it may choose again
+ * @param choosing steps of choosing, over all rounds
+ */
+record Limits(int search, int rounds, int choosing) {
+  /** Many times what any shipped policy takes. */
+  static final Limits ORDINARY = new Limits(Decider.BUDGET, 5_000, 2_000_000);
+}

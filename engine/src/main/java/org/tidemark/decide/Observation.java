@@ -1,0 +1,16 @@
+package org.tidemark.decide;
+
+import java.util.Optional;
+import org.tidemark.model.Seen;
+
+/**
+ * A finding and what it would be, or is.
+ *
+ * @param finding its name
+ * @param asks what is asked
+ * @param seen the values that it may have
+ * @param found the same in words
+ * @param renew how a new value is got, when it was entered already
+ */
+public record Observation(
+    String finding, String asks, Seen seen, String found, Optional<String> renew) {}

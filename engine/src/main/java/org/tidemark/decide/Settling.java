@@ -1,0 +1,43 @@
+package org.tidemark.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Outcome;
+
+/** For an unfinished case: the fewest findings that would settle it, for each outcome. */
+final class Settling {
+  private final CompiledQuestion compiled;
+  private final Limits limits;
+
+  Settling(CompiledQuestion compiled, Limits limits) {
+    this.compiled = compiled;
+    this.limits = limits;
+  }
+
+  /** One way for each outcome that is still possible. */
+  List<Way> ways(Findings findings, Set<Outcome> possible) {
+    long[] region = compiled.space().region(findings);
+    List<Way> ways = new ArrayList<>();
+    for (Outcome outcome : possible) {
+      Bringing bringing =
+          new Bringing(compiled, outcome, region, List.of(), open(region), limits);
+      ways.add(
+          new Way(
+              outcome,
+              compiled.question().word(outcome),
+              bringing.fewest(f -> findings.entry(f.name()).isPresent())));
+    }
+    return List.copyOf(ways);
+  }
+
+  /** What is known to have one value already is not found out once more. */
+  private static long[] open(long[] region) {
+    long[] open = region.clone();
+    for (int i = 0; i < open.length; i++) {
+      open[i] = Long.bitCount(open[i]) > 1 ? open[i] : 0;
+    }
+    return open;
+  }
+}

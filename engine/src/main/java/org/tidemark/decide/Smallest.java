@@ -1,0 +1,160 @@
+package org.tidemark.decide;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The smallest choice of takings that brings a region to one outcome for certain. It chooses as few
+ * as meet what is known to be needed, looks for a case that still comes to something else, learns
+ * from it what more is needed, and chooses again. When no such case is left, no smaller choice
+ * would do, since each one learnt would still speak against it.
+ */
+final class Smallest {
+  private final long[] base;
+  private final List<Kept> kept;
+  private final List<Taking> takings;
+  private final Contrary contrary;
+  private final Parts parts;
+  private final Fewest fewest;
+  private final int rounds;
+  private boolean spent;
+
+  /**
+   * What is to be found.
+   *
+   * @param compiled the question
+   * @param contrary what looks for cases with another outcome
+   * @param base what is known whatever is chosen
+   * @param kept what is known unless something chosen ends it
+   * @param takings what may be chosen
+   * @param limits how much work may be spent
+   */
+  Smallest(
+      CompiledQuestion compiled,
+      Contrary contrary,
+      long[] base,
+      List<Kept> kept,
+      List<Taking> takings,
+      Limits limits) {
+    this.contrary = contrary;
+    this.base = base.clone();
+    this.kept = List.copyOf(kept);
+    this.takings = List.copyOf(takings);
+    this.parts = new Parts(compiled);
+    this.fewest = new Fewest(this.takings, limits.choosing());
+    this.rounds = limits.rounds();
+  }
+
+  /** The numbers of the takings; empty if no choice does it. */
+  Optional<BitSet> find() {
+    for (int round = 0; round < rounds; round++) {
+      Optional<BitSet> choice = fewest.choice();
+      if (choice.isEmpty() || isEnough(choice.get())) {
+        spent = fewest.spent() || contrary.undecided();
+        return spent ? Optional.empty() : choice;
+      }
+    }
+    spent = true;
+    return Optional.empty();
+  }
+
+  /** What was found, in words; without it, that there is nothing, or that it is not known. */
+  Least put(Optional<List<Observation>> found) {
+    if (found.isPresent()) {
+      return new Least.Found(found.get());
+    }
+    return spent ? new Least.NotWorkedOut() : new Least.NoneExists();
+  }
+
+  /** The region that a choice leaves. */
+  long[] region(BitSet chosen) {
+    long[] region = Taking.narrowed(base, takings, chosen);
+    BitSet elements = elements(chosen);
+    kept.stream().filter(k -> k.in(elements)).forEach(k -> k.holds().narrow(region));
+    return region;
+  }
+
+  private BitSet elements(BitSet chosen) {
+    BitSet elements = new BitSet();
+    chosen.stream().forEach(t -> elements.set(takings.get(t).element()));
+    return elements;
+  }
+
+  private boolean isEnough(BitSet chosen) {
+    long[] region = region(chosen);
+    Optional<Against> against = contrary.find(region);
+    if (against.isPresent()) {
+      fewest.add(learnt(against.get()));
+      return false;
+    }
+    if (contrary.undecided() || contrary.some(region)) {
+      return true;
+    }
+    fewest.add(cannotBe(chosen));
+    return false;
+  }
+
+  private Clause learnt(Against against) {
+    BitSet groups = new BitSet();
+    for (int i = 0; i < base.length; i++) {
+      groups.set(parts.group(i), groups.get(parts.group(i)) || against.why().turnsOn(i));
+    }
+    BitSet oneOf = new BitSet();
+    for (int t = 0; t < takings.size(); t++) {
+      oneOf.set(t, speaksAgainst(takings.get(t).holds(), against, groups));
+    }
+    List<Kept> unless =
+        kept.stream().filter(k -> missed(k.holds(), against.point(), groups)).toList();
+    return new Clause(oneOf, unless, new BitSet());
+  }
+
+  /** Whether to know this may shut out the case, and all that come to their outcome as it does. */
+  private boolean speaksAgainst(Box holds, Against against, BitSet groups) {
+    return missed(holds, against.point(), groups) && !harmless(holds, against);
+  }
+
+  private boolean missed(Box holds, long[] point, BitSet groups) {
+    for (int i = 0; i < holds.size(); i++) {
+      if ((point[holds.finding(i)] & holds.cells(i)) == 0
+          && groups.get(parts.group(holds.finding(i)))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a case like this one, with the same reason, is left when this is known. */
+  private boolean harmless(Box holds, Against against) {
+    int finding = holds.finding(0);
+    if (holds.size() > 1 || !parts.free(finding)) {
+      return false;
+    }
+    long same = holds.cells(0) & against.why().cells(finding);
+    for (long left = same; left != 0; left &= left - 1) {
+      if (parts.canBe(against.point(), finding, Long.lowestOneBit(left))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A choice that no case fits needs something more in what it speaks of, or is no choice. */
+  private Clause cannotBe(BitSet chosen) {
+    BitSet groups = new BitSet();
+    chosen.stream().forEach(t -> groups(takings.get(t).holds(), groups));
+    BitSet oneOf = new BitSet();
+    for (int t = 0; t < takings.size(); t++) {
+      BitSet its = new BitSet();
+      groups(takings.get(t).holds(), its);
+      oneOf.set(t, !chosen.get(t) && its.intersects(groups));
+    }
+    return new Clause(oneOf, List.of(), chosen);
+  }
+
+  private void groups(Box holds, BitSet groups) {
+    for (int i = 0; i < holds.size(); i++) {
+      groups.set(parts.group(holds.finding(i)));
+    }
+  }
+}

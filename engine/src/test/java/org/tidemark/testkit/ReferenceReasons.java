@@ -1,0 +1,184 @@
+package org.tidemark.testkit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Condition;
+import org.tidemark.model.Finding;
+import org.tidemark.model.Findings;
+import org.tidemark.model.Outcome;
+import org.tidemark.model.Seen;
+import org.tidemark.model.Value;
+import org.tidemark.testkit.oracle.Mentions;
+
+/**
+ * The slow, obvious reading of smallest sets: every case, every set of findings, the small ones
+ * first. For small vocabularies only.
+ */
+public final class ReferenceReasons {
+  private final EffectivePolicy policy;
+  private final Set<String> lookedAt;
+  private final List<Map<String, Value>> cases;
+  private final Map<Map<String, Value>, Outcome> outcomes = new HashMap<>();
+
+  public ReferenceReasons(EffectivePolicy policy) {
+    this.policy = policy;
+    this.cases = ReferenceEvaluator.everyCase(policy);
+    EffectiveQuestion use = policy.question("use").orElseThrow();
+    this.lookedAt = Mentions.of(policy, use.rules().stream().map(r -> r.given()));
+    cases.forEach(c -> outcomes.put(c, ReferenceEvaluator.outcome(policy, use, c)));
+  }
+
+  /** What the cases that fit come to. */
+  public Set<Outcome> possible(Findings findings) {
+    return outcomes(left(findings));
+  }
+
+  /** The size of the smallest part of what was entered that forces an outcome. */
+  public OptionalInt forcing(Findings findings, Outcome outcome) {
+    for (Set<String> part : subsets(findings.entries().keySet())) {
+      if (possible(only(findings, part)).equals(EnumSet.of(outcome))) {
+        return OptionalInt.of(part.size());
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /**
+   * The size of the smallest set of findings with values, none of them against what was entered,
+   * that leaves only cases with one outcome.
+   */
+  public OptionalInt settling(Findings findings, Outcome outcome) {
+    List<Map<String, Value>> left = left(findings);
+    for (Set<String> part : subsets(lookedAt)) {
+      if (forced(left, part, outcome).findAny().isPresent()) {
+        return OptionalInt.of(part.size());
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** The size of the smallest set of findings to be found, or found anew, that lets it proceed. */
+  public OptionalInt change(Findings findings) {
+    for (Set<String> part : subsets(lookedAt)) {
+      List<Map<String, Value>> left = left(stillKnown(findings, part));
+      if (forced(left, part, Outcome.PROCEED)
+          .anyMatch(v -> v.entrySet().stream().allMatch(e -> mayBe(findings, e)))) {
+        return OptionalInt.of(part.size());
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** The values of some findings that leave only cases with one outcome. */
+  private Stream<Map<String, Value>> forced(
+      List<Map<String, Value>> left, Set<String> part, Outcome outcome) {
+    Map<Map<String, Value>, Set<Outcome>> by = new HashMap<>();
+    for (Map<String, Value> each : left) {
+      Map<String, Value> values = new HashMap<>(each);
+      values.keySet().retainAll(part);
+      by.computeIfAbsent(values, v -> EnumSet.noneOf(Outcome.class)).add(outcomes.get(each));
+    }
+    return by.entrySet().stream()
+        .filter(e -> e.getKey().size() == part.size())
+        .filter(e -> e.getValue().equals(EnumSet.of(outcome)))
+        .map(Map.Entry::getKey);
+  }
+
+  /** Whether a finding may come out so: it is open, is got anew, or was entered so. */
+  private boolean mayBe(Findings findings, Map.Entry<String, Value> found) {
+    Optional<Findings.Entry> entry = findings.entry(found.getKey());
+    return entry.isEmpty()
+        || renewed(found.getKey())
+        || fits(found.getValue(), entry.get().seen());
+  }
+
+  /** What is got anew is no longer known, nor is what hangs on it and can be got anew as well. */
+  public Findings stillKnown(Findings findings, Set<String> part) {
+    Set<String> gone = new HashSet<>();
+    for (String name : findings.entries().keySet()) {
+      Set<String> above = new HashSet<>();
+      above(name, above);
+      if (renewed(name) && above.stream().anyMatch(a -> part.contains(a) && renewed(a))) {
+        gone.add(name);
+      }
+    }
+    Set<String> left = new HashSet<>(findings.entries().keySet());
+    left.removeAll(gone);
+    return only(findings, left);
+  }
+
+  private boolean renewed(String name) {
+    return policy.vocabulary().require(name).renew().isPresent();
+  }
+
+  private void above(String name, Set<String> above) {
+    Finding finding = policy.vocabulary().require(name);
+    above.add(name);
+    finding.applies().stream().map(Condition.Options::finding).forEach(p -> above(p, above));
+  }
+
+  private static Findings only(Findings findings, Set<String> part) {
+    Map<String, Findings.Entry> entries = new LinkedHashMap<>(findings.entries());
+    entries.keySet().retainAll(part);
+    return new Findings(entries);
+  }
+
+  /** The cases that what was entered leaves open. */
+  public List<Map<String, Value>> left(Findings findings) {
+    return cases.stream().filter(c -> fits(findings, c)).toList();
+  }
+
+  /** Whether a case is one that what was entered leaves open. */
+  public static boolean fits(Findings findings, Map<String, Value> each) {
+    return findings.entries().entrySet().stream()
+        .allMatch(e -> fits(each.get(e.getKey()), e.getValue().seen()));
+  }
+
+  private static boolean fits(@Nullable Value value, Seen seen) {
+    if (value instanceof Value.Amount amount) {
+      return seen.from().isPresent()
+          && amount.number().compareTo(seen.from().get()) >= 0
+          && amount.number().compareTo(seen.to().orElseThrow()) <= 0;
+    }
+    return value instanceof Value.Word word && seen.options().contains(word.name());
+  }
+
+  private Set<Outcome> outcomes(List<Map<String, Value>> some) {
+    Set<Outcome> all = EnumSet.noneOf(Outcome.class);
+    some.forEach(c -> all.add(outcomes.get(c)));
+    return all;
+  }
+
+  /** Every subset, the smaller ones first. */
+  private static List<Set<String>> subsets(Set<String> names) {
+    List<Set<String>> all = new ArrayList<>(List.of(Set.of()));
+    for (String name : names) {
+      all.addAll(
+          all.stream()
+              .map(
+                  s -> {
+                    Set<String> more = new HashSet<>(s);
+                    more.add(name);
+                    return more;
+                  })
+              .toList());
+    }
+    return Stream.of(all)
+        .flatMap(List::stream)
+        .sorted(Comparator.comparingInt(Set::size))
+        .toList();
+  }
+}
