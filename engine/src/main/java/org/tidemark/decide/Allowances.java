@@ -2,13 +2,12 @@ package org.tidemark.decide;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.tidemark.model.Effect;
 
 /** The ways in which a question can allow, each a box with the boxes that set it aside. */
 final class Allowances {
   private final List<Box> ways;
-  private final Map<Box, List<Box>> setsAside = new IdentityHashMap<>();
+  private final IdentityHashMap<Box, List<Box>> setsAside = new IdentityHashMap<>();
 
   Allowances(CompiledQuestion compiled) {
     this.ways = compiled.boxes(Effect.ALLOW);

@@ -26,22 +26,15 @@ final class Bringing {
   /**
    * What is to be found.
    *
-   * @param compiled the question
+   * @param means what it works with
    * @param wanted the outcome
    * @param base what is known whatever is chosen
    * @param kept what is known unless something chosen ends it
    * @param may the values that each finding may be found to have
-   * @param limits how much work may be spent
    */
-  Bringing(
-      CompiledQuestion compiled,
-      Outcome wanted,
-      long[] base,
-      List<Kept> kept,
-      long[] may,
-      Limits limits) {
-    this.space = compiled.space();
-    this.contrary = new Contrary(compiled, wanted, limits);
+  Bringing(Means means, Outcome wanted, long[] base, List<Kept> kept, long[] may) {
+    this.space = means.space();
+    this.contrary = new Contrary(means, wanted);
     this.may = may.clone();
     for (int i = 0; i < space.size(); i++) {
       this.may[i] &= ~space.cells(i).notApplicable();
@@ -49,7 +42,7 @@ final class Bringing {
         takings.add(new Taking(i, Box.of(i, Long.lowestOneBit(left))));
       }
     }
-    this.smallest = new Smallest(compiled, contrary, base, kept, takings, limits);
+    this.smallest = new Smallest(means, contrary, base, kept, takings);
   }
 
   /**

@@ -20,23 +20,20 @@ import org.tidemark.model.Vocabulary;
  * sample has no reading yet.
  */
 final class Change {
-  private final CompiledQuestion compiled;
+  private final Means means;
   private final CellSpace space;
   private final Vocabulary vocabulary;
-  private final Limits limits;
 
-  Change(CompiledQuestion compiled, Limits limits) {
-    this.compiled = compiled;
-    this.space = compiled.space();
-    this.vocabulary = compiled.policy().vocabulary();
-    this.limits = limits;
+  Change(Means means) {
+    this.means = means;
+    this.space = means.space();
+    this.vocabulary = means.compiled().policy().vocabulary();
   }
 
   Least toProceed(Findings findings) {
     List<Kept> kept =
         findings.entries().keySet().stream().map(name -> kept(findings, name)).toList();
-    return new Bringing(
-            compiled, Outcome.PROCEED, space.everything(), kept, may(findings), limits)
+    return new Bringing(means, Outcome.PROCEED, space.everything(), kept, may(findings))
         .fewest(f -> findings.entry(f.name()).isPresent());
   }
 

@@ -1,8 +1,8 @@
 package org.tidemark.decide;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Outcome;
 
@@ -10,21 +10,21 @@ import org.tidemark.model.Outcome;
 final class Contrary {
   private final CompiledQuestion compiled;
   private final Points points;
+  private final Layout layout;
   private final Allowances allowances;
   private final Outcome wanted;
   private final int budget;
-  private final List<Box> impossible;
   private final List<Box> escalate;
   private final List<Box> stop;
   private boolean undecided;
 
-  Contrary(CompiledQuestion compiled, Outcome wanted, Limits limits) {
-    this.compiled = compiled;
-    this.points = new Points(compiled);
+  Contrary(Means means, Outcome wanted) {
+    this.compiled = means.compiled();
+    this.points = means.points();
+    this.layout = means.layout();
     this.allowances = new Allowances(compiled);
     this.wanted = wanted;
-    this.budget = limits.search();
-    this.impossible = compiled.impossible();
+    this.budget = means.limits().search();
     this.escalate = compiled.boxes(Effect.ESCALATE);
     this.stop = Questions.join(escalate, compiled.boxes(Effect.HOLD));
   }
@@ -34,47 +34,58 @@ final class Contrary {
     return undecided;
   }
 
-  /** A case that comes to another outcome. */
-  Optional<Against> find(long[] region) {
-    return switch (wanted) {
-      case PROCEED ->
-          inOne(region, stop, impossible).or(() -> nothing(region, compiled.force()));
-      case HOLD ->
-          inOne(region, escalate, impossible)
-              .or(() -> inOne(region, compiled.force(), Questions.join(impossible, stop)));
-      case ESCALATE -> nothing(region, escalate);
-    };
+  /** Cases that come to another outcome, each for another reason; none if there is none. */
+  List<Against> find(long[] region) {
+    Search search = search(region);
+    List<Against> all = new ArrayList<>();
+    switch (wanted) {
+      case PROCEED -> {
+        inEach(layout.escalate(), search, all);
+        inEach(layout.hold(), search, all);
+        enter(search, layout.escalate(), layout.hold(), layout.force());
+        note(search.look(), search, all);
+      }
+      case HOLD -> {
+        inEach(layout.escalate(), search, all);
+        enter(search, layout.escalate(), layout.hold());
+        inEach(layout.force(), search, all);
+      }
+      case ESCALATE -> {
+        enter(search, layout.escalate());
+        note(search.look(), search, all);
+      }
+    }
+    return all;
   }
 
   /** Whether the region has any case. */
   boolean some(long[] region) {
-    return search(compiled.withSwitches(region), impossible).isPresent();
+    Search.Result result = search(region).look();
+    undecided |= result == Search.Result.UNDECIDED;
+    return result == Search.Result.FOUND;
   }
 
-  private Optional<Against> inOne(long[] region, List<Box> boxes, List<Box> dodge) {
-    for (Box box : boxes) {
-      long[] there = compiled.withSwitches(region);
-      if (box.narrow(there)) {
-        Optional<long[]> found = search(there, dodge);
-        if (found.isPresent()) {
-          return found.map(this::against);
-        }
-      }
+  private Search search(long[] region) {
+    Search search = Search.over(compiled.withSwitches(region), layout.obstacles(), budget);
+    enter(search, layout.impossible());
+    return search;
+  }
+
+  private static void enter(Search search, Layout.Run... runs) {
+    search.enter(List.of(runs));
+  }
+
+  private void inEach(Layout.Run run, Search search, List<Against> all) {
+    for (Box box : layout.boxes(run)) {
+      note(search.lookIn(List.of(box)), search, all);
     }
-    return Optional.empty();
   }
 
-  private Optional<Against> nothing(long[] region, List<Box> boxes) {
-    return search(compiled.withSwitches(region), Questions.join(impossible, boxes))
-        .map(this::against);
-  }
-
-  private Optional<long[]> search(long[] region, List<Box> dodge) {
-    Search search = Search.in(region, dodge, budget);
-    undecided |= search.result() == Search.Result.UNDECIDED;
-    return search.result() == Search.Result.FOUND
-        ? Optional.of(search.witness())
-        : Optional.empty();
+  private void note(Search.Result result, Search search, List<Against> all) {
+    undecided |= result == Search.Result.UNDECIDED;
+    if (result == Search.Result.FOUND) {
+      all.add(against(search.witness()));
+    }
   }
 
   private Against against(long[] point) {

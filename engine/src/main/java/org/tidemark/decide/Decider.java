@@ -25,7 +25,7 @@ public final class Decider {
   private final Points points;
   private final Wording wording;
   private final int budget;
-  private final Limits limits;
+  private final Means means;
   private @Nullable List<Relevance> relevance;
 
   private Decider(CompiledQuestion compiled, int budget) {
@@ -34,7 +34,7 @@ public final class Decider {
     this.points = new Points(compiled);
     this.wording = new Wording(compiled);
     this.budget = budget;
-    this.limits = new Limits(budget, Limits.ORDINARY.rounds(), Limits.ORDINARY.choosing());
+    this.means = new Means(compiled, points, questions.layout(), Limits.of(budget));
   }
 
   /** The decider of a question, if the policy answers that question. */
@@ -80,7 +80,7 @@ public final class Decider {
   public List<Way> ways(Findings findings) {
     Possible possible = questions.possible(compiled.space().region(findings));
     boolean open = possible.settled() && possible.outcomes().size() > 1;
-    return open ? new Settling(compiled, limits).ways(findings, possible.outcomes()) : List.of();
+    return open ? new Settling(means).ways(findings, possible.outcomes()) : List.of();
   }
 
   /**
@@ -93,7 +93,7 @@ public final class Decider {
       return new Least.NotWorkedOut();
     }
     return possible.outcomes().size() == 1
-        ? new Forcing(compiled, limits).of(findings, possible.outcomes().iterator().next())
+        ? new Forcing(means).of(findings, possible.outcomes().iterator().next())
         : new Least.NoneExists();
   }
 
@@ -106,9 +106,8 @@ public final class Decider {
     if (!possible.settled() || possible.outcomes().isEmpty()) {
       return new Least.NotWorkedOut();
     }
-    boolean held =
-        possible.outcomes().size() > 1 || possible.outcomes().contains(Outcome.HOLD);
-    return held ? new Change(compiled, limits).toProceed(findings) : new Least.NoneExists();
+    boolean held = possible.outcomes().size() > 1 || possible.outcomes().contains(Outcome.HOLD);
+    return held ? new Change(means).toProceed(findings) : new Least.NoneExists();
   }
 
   /** Worked out once, and only when something is open: a settled answer asks nothing. */

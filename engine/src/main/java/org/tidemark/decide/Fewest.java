@@ -19,12 +19,24 @@ final class Fewest {
   private final BitSet elements = new BitSet();
   private final BitSet closed = new BitSet();
 
+  /** For each taking the clauses that it meets. */
+  private final List<BitSet> meets = new ArrayList<>();
+
+  /** The takings that only a longer clause may come up with. */
+  private final BitSet opening = new BitSet();
+
+  /** The takings that no other of the same element does as well as. */
+  private final BitSet worth = new BitSet();
+
   Fewest(List<Taking> takings, int budget) {
     this.takings = takings;
     this.budget = budget;
+    takings.forEach(t -> meets.add(new BitSet()));
   }
 
   void add(Clause clause) {
+    clause.oneOf().stream().forEach(t -> meets.get(t).set(clauses.size()));
+    opening.or(clause.with());
     clauses.add(clause);
   }
 
@@ -35,6 +47,7 @@ final class Fewest {
 
   /** A smallest choice; empty when there is none, or when the budget was spent first. */
   Optional<BitSet> choice() {
+    weigh();
     do {
       chosen.clear();
       elements.clear();
@@ -46,6 +59,34 @@ final class Fewest {
       size++;
     } while (cutShort && !spent());
     return Optional.empty();
+  }
+
+  /** What another value of the same finding does as well need not be tried. */
+  private void weigh() {
+    worth.clear();
+    for (int t = 0; t < takings.size(); t++) {
+      worth.set(t, !meets.get(t).isEmpty() && !outdone(t));
+    }
+  }
+
+  private boolean outdone(int t) {
+    for (int other = 0; other < takings.size(); other++) {
+      if (other != t
+          && takings.get(other).element() == takings.get(t).element()
+          && !opening.get(other)
+          && meetsAll(other, t)
+          && (other < t || !meetsAll(t, other))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether one taking meets all that another meets. */
+  private boolean meetsAll(int one, int other) {
+    BitSet more = (BitSet) meets.get(other).clone();
+    more.andNot(meets.get(one));
+    return more.isEmpty();
   }
 
   private boolean place(int left) {
@@ -103,6 +144,7 @@ final class Fewest {
 
   private BitSet may(Clause clause) {
     BitSet may = (BitSet) clause.oneOf().clone();
+    may.and(worth);
     may.andNot(closed);
     for (int t = may.nextSetBit(0); t >= 0; t = may.nextSetBit(t + 1)) {
       may.set(t, !elements.get(takings.get(t).element()));

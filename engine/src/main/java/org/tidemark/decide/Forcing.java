@@ -11,34 +11,27 @@ import org.tidemark.model.Seen;
 
 /** The smallest part of what was entered that forces an outcome, whatever everything else is. */
 final class Forcing {
-  private final CompiledQuestion compiled;
-  private final Limits limits;
+  private final Means means;
 
-  Forcing(CompiledQuestion compiled, Limits limits) {
-    this.compiled = compiled;
-    this.limits = limits;
+  Forcing(Means means) {
+    this.means = means;
   }
 
   Least of(Findings findings, Outcome outcome) {
     List<String> names = List.copyOf(findings.entries().keySet());
     List<Taking> takings = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
-      takings.add(new Taking(i, Kept.box(compiled.space(), findings, names.get(i))));
+      takings.add(new Taking(i, Kept.box(means.space(), findings, names.get(i))));
     }
     Smallest smallest =
         new Smallest(
-            compiled,
-            new Contrary(compiled, outcome, limits),
-            compiled.space().everything(),
-            List.of(),
-            takings,
-            limits);
+            means, new Contrary(means, outcome), means.space().everything(), List.of(), takings);
     Optional<BitSet> found = smallest.find();
     return smallest.put(found.map(chosen -> observations(findings, names, chosen)));
   }
 
   private List<Observation> observations(Findings findings, List<String> names, BitSet chosen) {
-    return compiled.policy().vocabulary().findings().stream()
+    return means.compiled().policy().vocabulary().findings().stream()
         .filter(f -> names.contains(f.name()) && chosen.get(names.indexOf(f.name())))
         .map(f -> observation(f, findings))
         .toList();

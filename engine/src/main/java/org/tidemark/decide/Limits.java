@@ -10,5 +10,7 @@ package org.tidemark.decide;
  */
 record Limits(int search, int rounds, int choosing) {
   /** Many times what any shipped policy takes. */
-  static final Limits ORDINARY = new Limits(Decider.BUDGET, 5_000, 2_000_000);
+  static Limits of(int search) {
+    return new Limits(search, 5_000, 2_000_000);
+  }
 }

@@ -25,6 +25,10 @@ final class Questions {
     return Stream.concat(some.stream(), more.stream()).toList();
   }
 
+  Layout layout() {
+    return layout;
+  }
+
   Outlook outlook(long[] region) {
     Possible possible = possible(region);
     return new Outlook(possible, firing(region, possible));

@@ -8,25 +8,22 @@ import org.tidemark.model.Outcome;
 
 /** For an unfinished case: the fewest findings that would settle it, for each outcome. */
 final class Settling {
-  private final CompiledQuestion compiled;
-  private final Limits limits;
+  private final Means means;
 
-  Settling(CompiledQuestion compiled, Limits limits) {
-    this.compiled = compiled;
-    this.limits = limits;
+  Settling(Means means) {
+    this.means = means;
   }
 
   /** One way for each outcome that is still possible. */
   List<Way> ways(Findings findings, Set<Outcome> possible) {
-    long[] region = compiled.space().region(findings);
+    long[] region = means.space().region(findings);
     List<Way> ways = new ArrayList<>();
     for (Outcome outcome : possible) {
-      Bringing bringing =
-          new Bringing(compiled, outcome, region, List.of(), open(region), limits);
+      Bringing bringing = new Bringing(means, outcome, region, List.of(), open(region));
       ways.add(
           new Way(
               outcome,
-              compiled.question().word(outcome),
+              means.compiled().question().word(outcome),
               bringing.fewest(f -> findings.entry(f.name()).isPresent())));
     }
     return List.copyOf(ways);

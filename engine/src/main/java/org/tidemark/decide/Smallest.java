@@ -1,5 +1,6 @@
 package org.tidemark.decide;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,27 +24,20 @@ final class Smallest {
   /**
    * What is to be found.
    *
-   * @param compiled the question
+   * @param means what it works with
    * @param contrary what looks for cases with another outcome
    * @param base what is known whatever is chosen
    * @param kept what is known unless something chosen ends it
    * @param takings what may be chosen
-   * @param limits how much work may be spent
    */
-  Smallest(
-      CompiledQuestion compiled,
-      Contrary contrary,
-      long[] base,
-      List<Kept> kept,
-      List<Taking> takings,
-      Limits limits) {
+  Smallest(Means means, Contrary contrary, long[] base, List<Kept> kept, List<Taking> takings) {
     this.contrary = contrary;
     this.base = base.clone();
     this.kept = List.copyOf(kept);
     this.takings = List.copyOf(takings);
-    this.parts = new Parts(compiled);
-    this.fewest = new Fewest(this.takings, limits.choosing());
-    this.rounds = limits.rounds();
+    this.parts = new Parts(means.compiled());
+    this.fewest = new Fewest(this.takings, means.limits().choosing());
+    this.rounds = means.limits().rounds();
   }
 
   /** The numbers of the takings; empty if no choice does it. */
@@ -69,9 +63,13 @@ final class Smallest {
 
   /** The region that a choice leaves. */
   long[] region(BitSet chosen) {
-    long[] region = Taking.narrowed(base, takings, chosen);
     BitSet elements = elements(chosen);
-    kept.stream().filter(k -> k.in(elements)).forEach(k -> k.holds().narrow(region));
+    return region(chosen, kept.stream().filter(k -> k.in(elements)).toList());
+  }
+
+  private long[] region(BitSet chosen, List<Kept> entries) {
+    long[] region = Taking.narrowed(base, takings, chosen);
+    entries.forEach(k -> k.holds().narrow(region));
     return region;
   }
 
@@ -83,9 +81,9 @@ final class Smallest {
 
   private boolean isEnough(BitSet chosen) {
     long[] region = region(chosen);
-    Optional<Against> against = contrary.find(region);
-    if (against.isPresent()) {
-      fewest.add(learnt(against.get()));
+    List<Against> against = contrary.find(region);
+    if (!against.isEmpty()) {
+      against.forEach(a -> fewest.add(learnt(a)));
       return false;
     }
     if (contrary.undecided() || contrary.some(region)) {
@@ -139,22 +137,30 @@ final class Smallest {
     return false;
   }
 
-  /** A choice that no case fits needs something more in what it speaks of, or is no choice. */
+  /**
+   * A choice that no case fits is no choice, unless it also ends what was entered. Of the choice
+   * and the entries only those are taken down that cannot all be so, since many another choice has
+   * the same fault.
+   */
   private Clause cannotBe(BitSet chosen) {
-    BitSet groups = new BitSet();
-    chosen.stream().forEach(t -> groups(takings.get(t).holds(), groups));
-    BitSet oneOf = new BitSet();
+    BitSet with = (BitSet) chosen.clone();
+    BitSet elements = elements(chosen);
+    List<Kept> entries = new ArrayList<>(kept.stream().filter(k -> k.in(elements)).toList());
+    for (int t = with.nextSetBit(0); t >= 0; t = with.nextSetBit(t + 1)) {
+      with.clear(t);
+      with.set(t, contrary.some(region(with, entries)));
+    }
+    for (int i = entries.size() - 1; i >= 0; i--) {
+      Kept without = entries.remove(i);
+      if (contrary.some(region(with, entries))) {
+        entries.add(i, without);
+      }
+    }
+    BitSet ends = new BitSet();
     for (int t = 0; t < takings.size(); t++) {
-      BitSet its = new BitSet();
-      groups(takings.get(t).holds(), its);
-      oneOf.set(t, !chosen.get(t) && its.intersects(groups));
+      int element = takings.get(t).element();
+      ends.set(t, entries.stream().anyMatch(k -> k.until().get(element)));
     }
-    return new Clause(oneOf, List.of(), chosen);
-  }
-
-  private void groups(Box holds, BitSet groups) {
-    for (int i = 0; i < holds.size(); i++) {
-      groups.set(parts.group(holds.finding(i)));
-    }
+    return new Clause(ends, List.of(), with);
   }
 }

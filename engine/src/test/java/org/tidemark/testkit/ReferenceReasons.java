@@ -100,9 +100,7 @@ public final class ReferenceReasons {
   /** Whether a finding may come out so: it is open, is got anew, or was entered so. */
   private boolean mayBe(Findings findings, Map.Entry<String, Value> found) {
     Optional<Findings.Entry> entry = findings.entry(found.getKey());
-    return entry.isEmpty()
-        || renewed(found.getKey())
-        || fits(found.getValue(), entry.get().seen());
+    return entry.isEmpty() || renewed(found.getKey()) || fits(found.getValue(), entry.get().seen());
   }
 
   /** What is got anew is no longer known, nor is what hangs on it and can be got anew as well. */
@@ -176,9 +174,6 @@ public final class ReferenceReasons {
                   })
               .toList());
     }
-    return Stream.of(all)
-        .flatMap(List::stream)
-        .sorted(Comparator.comparingInt(Set::size))
-        .toList();
+    return Stream.of(all).flatMap(List::stream).sorted(Comparator.comparingInt(Set::size)).toList();
   }
 }

@@ -1,0 +1,15 @@
+package org.tidemark.decide;
+
+/**
+ * What the search for smallest sets works with.
+ *
+ * @param compiled the question
+ * @param points looks at single cases
+ * @param layout the boxes of the question, laid out for searching
+ * @param limits how much work may be spent on one smallest set
+ */
+record Means(CompiledQuestion compiled, Points points, Layout layout, Limits limits) {
+  CellSpace space() {
+    return compiled.space();
+  }
+}
