@@ -71,6 +71,8 @@ class CheckTest {
             "next",
             "call",
             "reasons",
+            "forced-by",
+            "would-proceed-if",
             "does-not-count",
             "ask",
             "write-down",
@@ -99,6 +101,59 @@ class CheckTest {
             + "\"owner\":\"Example General Hospital\",\"edition\":3,\"status\":\"approved\","
             + "\"review-by\":\"2028-09-01\",\"built-on\":[\"floor-england-adult\"]}",
         json.path("policy").toString());
+  }
+
+  @Test
+  void whatForcesAnEscalationIsTheSignAlone() {
+    JsonNode json = Repo.json(check("new-breathing-sign", "--json").out());
+    assertEquals(
+        "{\"is\":\"found\",\"findings\":[{\"finding\":\"breathing\","
+            + "\"asks\":\"How is the breathing?\",\"found\":\"New trouble, or worse\","
+            + "\"options\":[\"new\"],\"lowest\":null,\"highest\":null,\"got-anew-by\":null}]}",
+        json.path("forced-by").toString());
+    assertEquals(
+        "{\"is\":\"not-asked\",\"findings\":[]}",
+        json.path("would-proceed-if").toString(),
+        "an escalation is not argued with");
+  }
+
+  @Test
+  void aHighReadingWouldHaveToBeALowerOneOfANewSample() {
+    JsonNode json = Repo.json(check("one-step-above", "--json").out());
+    assertEquals(
+        "{\"is\":\"found\",\"findings\":[{\"finding\":\"ph\","
+            + "\"asks\":\"What did the strip read?\",\"found\":\"1.0 to 5.0 pH\",\"options\":[],"
+            + "\"lowest\":\"1.0\",\"highest\":\"5.0\",\"got-anew-by\":\"Test a new sample.\"}]}",
+        json.path("would-proceed-if").toString());
+    assertEquals(
+        List.of("tube-purpose", "occasion", "any-sign", "any-risk", "any-warning", "ph", "film"),
+        texts(json.path("forced-by").path("findings"), "finding"));
+  }
+
+  @Test
+  void anUnsettledCaseIsForcedByNothing() {
+    JsonNode json = Repo.json(check("reading-missing", "--json").out());
+    assertEquals("not-asked", json.path("forced-by").path("is").asText());
+    assertEquals("not-asked", json.path("would-proceed-if").path("is").asText());
+  }
+
+  @Test
+  void aPatientOfAnotherPolicyNeverProceedsHere() throws IOException {
+    Path file = Files.createTempFile(Path.of("target"), "findings", ".yaml");
+    String adult = Files.readString(Path.of(Repo.example("clear-check")), StandardCharsets.UTF_8);
+    Files.writeString(
+        file, adult.replace("population: adult", "population: child"), StandardCharsets.UTF_8);
+    Ran ran = Ran.with("check", "--findings", file.toString());
+    assertTrue(
+        ran.out()
+            .contains(
+                """
+
+                What would have to be found for it to proceed
+                  Nothing that can still be found out would let it proceed.
+
+                """),
+        ran::out);
   }
 
   @Test

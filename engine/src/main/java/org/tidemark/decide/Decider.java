@@ -110,6 +110,14 @@ public final class Decider {
     return held ? new Change(means).toProceed(findings) : new Least.NoneExists();
   }
 
+  /** What lies behind an answer that this decider gave to these findings. */
+  public Grounds grounds(Findings findings, Decision decision) {
+    boolean hold = decision.settled() && decision.outcome() == Outcome.HOLD;
+    return new Grounds(
+        decision.settled() ? Optional.of(forcing(findings)) : Optional.empty(),
+        hold ? Optional.of(change(findings)) : Optional.empty());
+  }
+
   /** Worked out once, and only when something is open: a settled answer asks nothing. */
   private synchronized List<Relevance> relevance() {
     List<Relevance> all = relevance;

@@ -2,8 +2,11 @@ package org.tidemark.decide;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The smallest choice of takings that meets every clause known so far. Clauses are added until
@@ -49,16 +52,52 @@ final class Fewest {
   Optional<BitSet> choice() {
     weigh();
     do {
-      chosen.clear();
-      elements.clear();
-      closed.clear();
+      start();
       cutShort = false;
       if (place(size)) {
-        return Optional.of((BitSet) chosen.clone());
+        return Optional.of(copy(chosen));
       }
       size++;
     } while (cutShort && !spent());
     return Optional.empty();
+  }
+
+  /**
+   * Of the smallest choices the one that takes what comes first: the first element that any of them
+   * has, then the next that goes with it. Asked after a choice was found.
+   */
+  BitSet first(BitSet found) {
+    BitSet best = found;
+    int learnt = clauses.size();
+    for (BitSet element : elementsWorth()) {
+      start();
+      clauses.add(new Clause(element, List.of(), new BitSet()));
+      if (place(size)) {
+        best = copy(chosen);
+      } else {
+        clauses.remove(clauses.size() - 1);
+      }
+    }
+    clauses.subList(learnt, clauses.size()).clear();
+    return best;
+  }
+
+  /** The takings of each element that are worth trying. */
+  private Collection<BitSet> elementsWorth() {
+    Map<Integer, BitSet> all = new TreeMap<>();
+    worth.stream()
+        .forEach(t -> all.computeIfAbsent(takings.get(t).element(), e -> new BitSet()).set(t));
+    return all.values();
+  }
+
+  private void start() {
+    chosen.clear();
+    elements.clear();
+    closed.clear();
+  }
+
+  private static BitSet copy(BitSet bits) {
+    return (BitSet) bits.clone();
   }
 
   /** What another value of the same finding does as well need not be tried. */
@@ -84,7 +123,7 @@ final class Fewest {
 
   /** Whether one taking meets all that another meets. */
   private boolean meetsAll(int one, int other) {
-    BitSet more = (BitSet) meets.get(other).clone();
+    BitSet more = copy(meets.get(other));
     more.andNot(meets.get(one));
     return more.isEmpty();
   }
@@ -143,7 +182,7 @@ final class Fewest {
   }
 
   private BitSet may(Clause clause) {
-    BitSet may = (BitSet) clause.oneOf().clone();
+    BitSet may = copy(clause.oneOf());
     may.and(worth);
     may.andNot(closed);
     for (int t = may.nextSetBit(0); t >= 0; t = may.nextSetBit(t + 1)) {

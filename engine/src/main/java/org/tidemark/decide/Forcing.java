@@ -8,6 +8,7 @@ import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Outcome;
 import org.tidemark.model.Seen;
+import org.tidemark.model.Vocabulary;
 
 /** The smallest part of what was entered that forces an outcome, whatever everything else is. */
 final class Forcing {
@@ -18,7 +19,11 @@ final class Forcing {
   }
 
   Least of(Findings findings, Outcome outcome) {
-    List<String> names = List.copyOf(findings.entries().keySet());
+    List<String> names =
+        means.compiled().policy().vocabulary().findings().stream()
+            .map(Finding::name)
+            .filter(n -> findings.entry(n).isPresent())
+            .toList();
     List<Taking> takings = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
       takings.add(new Taking(i, Kept.box(means.space(), findings, names.get(i))));
@@ -31,9 +36,9 @@ final class Forcing {
   }
 
   private List<Observation> observations(Findings findings, List<String> names, BitSet chosen) {
-    return means.compiled().policy().vocabulary().findings().stream()
-        .filter(f -> names.contains(f.name()) && chosen.get(names.indexOf(f.name())))
-        .map(f -> observation(f, findings))
+    Vocabulary vocabulary = means.compiled().policy().vocabulary();
+    return chosen.stream()
+        .mapToObj(i -> observation(vocabulary.require(names.get(i)), findings))
         .toList();
   }
 

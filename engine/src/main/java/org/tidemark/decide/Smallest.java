@@ -20,6 +20,7 @@ final class Smallest {
   private final Fewest fewest;
   private final int rounds;
   private boolean spent;
+  private BitSet first = new BitSet();
 
   /**
    * What is to be found.
@@ -44,13 +45,27 @@ final class Smallest {
   Optional<BitSet> find() {
     for (int round = 0; round < rounds; round++) {
       Optional<BitSet> choice = fewest.choice();
-      if (choice.isEmpty() || isEnough(choice.get())) {
-        spent = fewest.spent() || contrary.undecided();
-        return spent ? Optional.empty() : choice;
+      if (choice.isEmpty()) {
+        spent = fewest.spent();
+        return choice;
+      }
+      if (isEnough(choice.get()) && isFirst(choice.get())) {
+        spent = contrary.undecided();
+        return spent ? Optional.empty() : Optional.of(first);
       }
     }
     spent = true;
     return Optional.empty();
+  }
+
+  /**
+   * Whether no choice of the same size comes before this one. If one does that is enough too, it is
+   * taken; if it is not, what speaks against it is learnt. Enough is only ever chosen among what
+   * meets all that is learnt, so what comes first among that comes first of all.
+   */
+  private boolean isFirst(BitSet choice) {
+    first = fewest.first(choice);
+    return first.equals(choice) || isEnough(first);
   }
 
   /** What was found, in words; without it, that there is nothing, or that it is not known. */

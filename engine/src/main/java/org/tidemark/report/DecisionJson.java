@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.tidemark.decide.Decision;
+import org.tidemark.decide.Grounds;
 import org.tidemark.decide.Need;
 import org.tidemark.decide.Reason;
 import org.tidemark.model.Bibliography;
@@ -22,20 +23,24 @@ public final class DecisionJson {
    * The answer.
    *
    * @param decision the answer
+   * @param grounds what lies behind it
    * @param bibliography what citations resolve into, when it is at hand
    * @param remarks what there is to say about the files that it came from
    */
   public static String of(
-      Decision decision, Optional<Bibliography> bibliography, List<Diagnostic> remarks) {
+      Decision decision,
+      Grounds grounds,
+      Optional<Bibliography> bibliography,
+      List<Diagnostic> remarks) {
     DecisionJson writer = new DecisionJson(new Sources(bibliography));
     return Json.object(
         json -> {
-          writer.decision(json, decision);
+          writer.decision(json, decision, grounds);
           json.objects("remarks", remarks, DiagnosticsJson::problem);
         });
   }
 
-  private void decision(Json json, Decision decision) throws IOException {
+  private void decision(Json json, Decision decision, Grounds grounds) throws IOException {
     json.text("question", decision.question());
     json.text("asks", decision.asks());
     json.text("outcome", decision.outcome().word());
@@ -46,6 +51,8 @@ public final class DecisionJson {
     json.texts("next", decision.next());
     json.objects("call", decision.call(), DecisionJson::contact);
     json.objects("reasons", decision.reasons(), this::reason);
+    LeastJson.write(json, "forced-by", grounds.forcedBy());
+    LeastJson.write(json, "would-proceed-if", grounds.wouldProceed());
     json.objects("does-not-count", decision.doesNotCount(), this::doesNotCount);
     json.objects("ask", decision.ask(), DecisionJson::need);
     json.texts("write-down", decision.writeDown());

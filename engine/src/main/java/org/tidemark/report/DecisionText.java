@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.tidemark.decide.Decision;
 import org.tidemark.decide.DoesNotCount;
+import org.tidemark.decide.Grounds;
 import org.tidemark.decide.Need;
 import org.tidemark.decide.Reason;
 import org.tidemark.decide.Stamp;
@@ -21,12 +22,14 @@ import org.tidemark.model.Vocabulary;
 /** An answer as text: the answer first, then what to do, then why. */
 public final class DecisionText {
   private final Decision decision;
+  private final Grounds grounds;
   private final Vocabulary vocabulary;
   private final Sources sources;
   private final Sheet sheet = new Sheet();
 
-  private DecisionText(Decision decision, Vocabulary vocabulary, Sources sources) {
+  private DecisionText(Decision decision, Grounds grounds, Vocabulary vocabulary, Sources sources) {
     this.decision = decision;
+    this.grounds = grounds;
     this.vocabulary = vocabulary;
     this.sources = sources;
   }
@@ -35,12 +38,16 @@ public final class DecisionText {
    * The answer.
    *
    * @param decision the answer
+   * @param grounds what lies behind it
    * @param vocabulary the findings that it speaks of
    * @param bibliography what citations resolve into, when it is at hand
    */
   public static String of(
-      Decision decision, Vocabulary vocabulary, Optional<Bibliography> bibliography) {
-    return new DecisionText(decision, vocabulary, new Sources(bibliography)).write();
+      Decision decision,
+      Grounds grounds,
+      Vocabulary vocabulary,
+      Optional<Bibliography> bibliography) {
+    return new DecisionText(decision, grounds, vocabulary, new Sources(bibliography)).write();
   }
 
   private String write() {
@@ -49,6 +56,7 @@ public final class DecisionText {
     next();
     call();
     why();
+    new LeastText(sheet).write(grounds);
     doesNotCount();
     ask();
     bulleted("Write down", decision.writeDown());

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -68,7 +68,7 @@ class ReasonsAgainstReferenceTest {
   private static void forced(
       ReferenceReasons reference, Decider decider, Findings findings, Outcome is, String what) {
     Least.Found found = assertInstanceOf(Least.Found.class, decider.forcing(findings), what);
-    assertEquals(reference.forcing(findings, is).orElseThrow(), found.findings().size(), what);
+    assertEquals(reference.forcing(findings, is).orElseThrow(), names(found), what);
     assertEquals(EnumSet.of(is), reference.possible(with(Findings.NONE, found)), what);
     assertEquals(List.of(), decider.ways(findings), what);
   }
@@ -83,8 +83,8 @@ class ReasonsAgainstReferenceTest {
     List<Outcome> outcomes = new ArrayList<>();
     for (Way way : decider.ways(findings)) {
       Least.Found found = assertInstanceOf(Least.Found.class, way.fewest(), what);
-      OptionalInt size = reference.settling(findings, way.outcome());
-      assertEquals(size, OptionalInt.of(found.findings().size()), what + way);
+      assertEquals(
+          reference.settling(findings, way.outcome()), Optional.of(names(found)), what + way);
       assertEquals(EnumSet.of(way.outcome()), reference.possible(with(findings, found)), what);
       outcomes.add(way.outcome());
     }
@@ -103,13 +103,13 @@ class ReasonsAgainstReferenceTest {
       assertEquals(new Least.NoneExists(), least, what);
       return "not asked";
     }
-    OptionalInt size = reference.change(findings);
-    if (size.isEmpty()) {
+    Optional<Set<String>> smallest = reference.change(findings);
+    if (smallest.isEmpty()) {
       assertEquals(new Least.NoneExists(), least, what);
       return "none";
     }
     Least.Found found = assertInstanceOf(Least.Found.class, least, what);
-    assertEquals(size.getAsInt(), found.findings().size(), what + found);
+    assertEquals(smallest.get(), names(found), what + found);
     Findings after = with(reference.stillKnown(findings, names(found)), found);
     assertEquals(EnumSet.of(Outcome.PROCEED), reference.possible(after), what + found);
     return "found " + found.findings().size();

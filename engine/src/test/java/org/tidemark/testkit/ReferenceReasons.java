@@ -1,16 +1,17 @@
 package org.tidemark.testkit;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.layer.EffectivePolicy;
@@ -46,40 +47,40 @@ public final class ReferenceReasons {
     return outcomes(left(findings));
   }
 
-  /** The size of the smallest part of what was entered that forces an outcome. */
-  public OptionalInt forcing(Findings findings, Outcome outcome) {
-    for (Set<String> part : subsets(findings.entries().keySet())) {
+  /** The smallest part of what was entered that forces an outcome. */
+  public Optional<Set<String>> forcing(Findings findings, Outcome outcome) {
+    for (Set<String> part : subsets(inOrder(findings.entries().keySet()))) {
       if (possible(only(findings, part)).equals(EnumSet.of(outcome))) {
-        return OptionalInt.of(part.size());
+        return Optional.of(part);
       }
     }
-    return OptionalInt.empty();
+    return Optional.empty();
   }
 
   /**
-   * The size of the smallest set of findings with values, none of them against what was entered,
-   * that leaves only cases with one outcome.
+   * The smallest set of findings with values, none of them against what was entered, that leaves
+   * only cases with one outcome.
    */
-  public OptionalInt settling(Findings findings, Outcome outcome) {
+  public Optional<Set<String>> settling(Findings findings, Outcome outcome) {
     List<Map<String, Value>> left = left(findings);
     for (Set<String> part : subsets(lookedAt)) {
       if (forced(left, part, outcome).findAny().isPresent()) {
-        return OptionalInt.of(part.size());
+        return Optional.of(part);
       }
     }
-    return OptionalInt.empty();
+    return Optional.empty();
   }
 
-  /** The size of the smallest set of findings to be found, or found anew, that lets it proceed. */
-  public OptionalInt change(Findings findings) {
+  /** The smallest set of findings to be found, or found anew, that lets it proceed. */
+  public Optional<Set<String>> change(Findings findings) {
     for (Set<String> part : subsets(lookedAt)) {
       List<Map<String, Value>> left = left(stillKnown(findings, part));
       if (forced(left, part, Outcome.PROCEED)
           .anyMatch(v -> v.entrySet().stream().allMatch(e -> mayBe(findings, e)))) {
-        return OptionalInt.of(part.size());
+        return Optional.of(part);
       }
     }
-    return OptionalInt.empty();
+    return Optional.empty();
   }
 
   /** The values of some findings that leave only cases with one outcome. */
@@ -160,20 +161,32 @@ public final class ReferenceReasons {
     return all;
   }
 
-  /** Every subset, the smaller ones first. */
-  private static List<Set<String>> subsets(Set<String> names) {
-    List<Set<String>> all = new ArrayList<>(List.of(Set.of()));
-    for (String name : names) {
-      all.addAll(
-          all.stream()
-              .map(
-                  s -> {
-                    Set<String> more = new HashSet<>(s);
-                    more.add(name);
-                    return more;
-                  })
-              .toList());
+  private List<String> inOrder(Set<String> names) {
+    return policy.vocabulary().findings().stream()
+        .map(Finding::name)
+        .filter(names::contains)
+        .toList();
+  }
+
+  /** Every subset, the smaller ones first, and of one size those whose findings are asked first. */
+  private static List<Set<String>> subsets(Collection<String> names) {
+    List<String> all = List.copyOf(names);
+    return IntStream.range(0, 1 << all.size())
+        .boxed()
+        .sorted(
+            Comparator.comparingInt((Integer bits) -> Integer.bitCount(bits))
+                .thenComparing(bits -> ~(Integer.reverse(bits) >>> 1)))
+        .map(bits -> part(all, bits))
+        .toList();
+  }
+
+  private static Set<String> part(List<String> all, int bits) {
+    Set<String> part = new LinkedHashSet<>();
+    for (int i = 0; i < all.size(); i++) {
+      if ((bits & 1 << i) != 0) {
+        part.add(all.get(i));
+      }
     }
-    return Stream.of(all).flatMap(List::stream).sorted(Comparator.comparingInt(Set::size)).toList();
+    return part;
   }
 }

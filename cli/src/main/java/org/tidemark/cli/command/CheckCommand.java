@@ -13,8 +13,10 @@ import org.tidemark.cli.output.ExitCode;
 import org.tidemark.cli.output.Terminal;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
+import org.tidemark.decide.Grounds;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Bibliography;
+import org.tidemark.model.Findings;
 import org.tidemark.report.DecisionJson;
 import org.tidemark.report.DecisionText;
 import org.tidemark.source.Loaded;
@@ -113,7 +115,7 @@ final class CheckCommand extends Verb {
     return tidemark
         .bedside(policy, name)
         .match(
-            decider -> show(tidemark, policy, decider.decide(asked.findings(), today.day())),
+            decider -> show(tidemark, policy, decider, asked.findings()),
             refused -> console().refuse(refused, json, ExitCode.COMMAND_LINE_WRONG));
   }
 
@@ -121,11 +123,11 @@ final class CheckCommand extends Verb {
     return tidemark
         .bedside(policy, question == null ? "use" : question)
         .match(
-            decider -> show(tidemark, policy, interview(policy, decider)),
+            decider -> show(tidemark, policy, decider, interview(policy, decider)),
             refused -> console().refuse(refused, json, ExitCode.COMMAND_LINE_WRONG));
   }
 
-  private Decision interview(EffectivePolicy policy, Decider decider) {
+  private Findings interview(EffectivePolicy policy, Decider decider) {
     Terminal terminal = console().terminal().orElseThrow();
     LocalDate day = today.day();
     return new Interview(
@@ -133,7 +135,8 @@ final class CheckCommand extends Verb {
         .run();
   }
 
-  private ExitCode show(Tidemark tidemark, EffectivePolicy policy, Decision decision) {
+  private ExitCode show(
+      Tidemark tidemark, EffectivePolicy policy, Decider decider, Findings findings) {
     Optional<Bibliography> known = Optional.empty();
     if (sources) {
       Loaded<Bibliography> bibliography = tidemark.bibliography();
@@ -142,11 +145,13 @@ final class CheckCommand extends Verb {
         return console().refuse(bibliography.diagnostics(), json, ExitCode.POLICY_BROKEN);
       }
     }
+    Decision decision = decider.decide(findings, today.day());
+    Grounds grounds = decider.grounds(findings, decision);
     console()
         .answer(
             json
-                ? DecisionJson.of(decision, known, remarks())
-                : DecisionText.of(decision, policy.vocabulary(), known));
+                ? DecisionJson.of(decision, grounds, known, remarks())
+                : DecisionText.of(decision, grounds, policy.vocabulary(), known));
     return ExitCode.DONE;
   }
 }

@@ -54,8 +54,8 @@ final class Interview {
     }
   }
 
-  /** Asks, and ends with the answer. */
-  Decision run() {
+  /** Asks, and ends with what is known. */
+  Findings run() {
     Decision decision = decide.apply(known.findings());
     begin(decision);
     Optional<Need> next = open(decision);
@@ -64,7 +64,7 @@ final class Interview {
       next = open(decision);
     }
     out.println();
-    return decision;
+    return known.findings();
   }
 
   private Optional<Need> open(Decision decision) {
