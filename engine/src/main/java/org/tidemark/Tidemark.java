@@ -77,6 +77,17 @@ public final class Tidemark {
     return shelf.cases(file);
   }
 
+  /**
+   * Writes a blank policy into a folder that does not exist yet: prompts, and no clinical value.
+   *
+   * @param folder its name becomes the policy's
+   * @param buildsOn the policy that it builds on, or {@code nothing}
+   * @return the files that were written
+   */
+  public Loaded<List<Path>> newPolicy(Path folder, String buildsOn) {
+    return new NewPolicy(resources).write(folder, buildsOn);
+  }
+
   /** What tries a policy on worked cases. */
   public Loaded<Trial> trial(EffectivePolicy policy) {
     return shelf.trial(policy);

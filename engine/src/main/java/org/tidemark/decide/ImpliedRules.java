@@ -38,6 +38,9 @@ final class ImpliedRules {
   List<Rule> all() {
     List<Rule> rules = new ArrayList<>();
     scope(rules);
+    if (!policy.header().scope().stated() && !question.open().contains(Axis.SCOPE)) {
+      rules.add(open(Axis.SCOPE)); // for whom it is, nobody has said: it is for nobody
+    }
     question.open().stream().sorted().forEach(axis -> rules.add(open(axis)));
     if (question.speaksOf().contains(Axis.POSITION)) {
       policy.care().fallbacks().forEach(f -> rules.add(fallback(f)));

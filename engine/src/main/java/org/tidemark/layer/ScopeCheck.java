@@ -24,7 +24,9 @@ final class ScopeCheck {
   }
 
   void check() {
-    below.scope().covers().forEach(this::within);
+    if (above.scope().stated()) {
+      below.scope().covers().forEach(this::within);
+    }
   }
 
   private void within(Condition.Options floor) {

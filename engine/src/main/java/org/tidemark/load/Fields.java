@@ -200,7 +200,7 @@ public final class Fields {
   /** A list of anything, each item read by the same reader. */
   public <T> List<T> list(String key, Function<YamlNode, T> reader) {
     Optional<YamlNode> node = optional(key);
-    if (node.isEmpty()) {
+    if (node.isEmpty() || leftOpen(key)) {
       return List.of();
     }
     if (node.get() instanceof YamlList list) {
@@ -226,9 +226,28 @@ public final class Fields {
 
   /** Named things, each read with its name. */
   public <T> List<T> named(String key, Function<YamlMap.Entry, T> reader) {
-    return optional(key)
-        .map(node -> of(node, "`" + key + "`", problems).entries().stream().map(reader).toList())
+    Optional<YamlNode> node = optional(key).filter(n -> !leftOpen(key));
+    return node.map(n -> of(n, "`" + key + "`", problems).entries().stream().map(reader).toList())
         .orElse(List.of());
+  }
+
+  /**
+   * Whether a field says that it is left open; said once more to whoever reads the file, as a list
+   * of what is missing.
+   */
+  boolean leftOpen(String key) {
+    Optional<YamlNode> node = map.entry(key).map(YamlMap.Entry::value);
+    boolean open = node.isPresent() && isNotStated(node.get());
+    if (open) {
+      problems.add(
+          Diagnostic.notice(
+              DiagnosticCode.NOT_STATED, node.get().span(), "`" + key + "` is not stated"));
+    }
+    return open;
+  }
+
+  static boolean isNotStated(YamlNode node) {
+    return node instanceof YamlText text && text.text().strip().equals("not-stated");
   }
 
   /** A word that stands for one of an enum's constants. */

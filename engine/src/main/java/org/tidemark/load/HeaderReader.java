@@ -52,9 +52,18 @@ final class HeaderReader {
         fields.optionalText("review-by").filter(t -> !t.value().equals("not-stated"));
     Optional<LocalDate> review = reviewText.flatMap(t -> Scalars.date(t, problems));
     inOrder(approval, review, reviewText, fields.key("approved"));
+    fields.has("for");
+    boolean open = status == Status.DRAFT && fields.leftOpen("for");
     Scope scope =
         new Scope(
-            covers(fields), fields.list("not-for", this::exclusion), Place.at(fields.key("for")));
+            open ? List.of() : covers(fields),
+            fields.list("not-for", this::exclusion),
+            !open,
+            Place.at(fields.key("for")));
+    if (status == Status.DRAFT && kind.servesBedside()) {
+      List.of("title", "owner", "approved", "review-by", "fallback", "retest")
+          .forEach(fields::leftOpen);
+    }
     Optional<String> buildsOn =
         fields.optionalText("builds-on").map(Located::value).filter(v -> !v.equals("nothing"));
     Optional<Integer> counted =
@@ -132,7 +141,7 @@ final class HeaderReader {
       fields.required("approved");
     }
     Optional<YamlNode> node = fields.optional("approved");
-    if (node.isEmpty() || isNotStated(node.get())) {
+    if (node.isEmpty() || Fields.isNotStated(node.get())) {
       return Optional.empty();
     }
     Fields approved = Fields.of(node.get(), "`approved`", problems);
@@ -141,10 +150,6 @@ final class HeaderReader {
     String reference = approved.text("reference").value();
     approved.done();
     return on.map(day -> new Header.Approval(day, by, reference));
-  }
-
-  private static boolean isNotStated(YamlNode node) {
-    return node instanceof org.tidemark.yaml.YamlText text && text.text().equals("not-stated");
   }
 
   private void inOrder(

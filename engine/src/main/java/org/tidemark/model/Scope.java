@@ -9,12 +9,18 @@ import org.tidemark.source.Place;
  *
  * @param covers the findings that must be so, such as the population; all of them
  * @param excludes what it is not for, and where to go instead
+ * @param stated whether it is stated at all; a draft that does not say whom it is for is for nobody
  * @param place where it is written
  */
-public record Scope(List<Condition.Options> covers, List<Exclusion> excludes, Place place) {
+public record Scope(
+    List<Condition.Options> covers, List<Exclusion> excludes, boolean stated, Place place) {
   public Scope {
     covers = List.copyOf(covers);
     excludes = List.copyOf(excludes);
+  }
+
+  public Scope(List<Condition.Options> covers, List<Exclusion> excludes, Place place) {
+    this(covers, excludes, true, place);
   }
 
   /**

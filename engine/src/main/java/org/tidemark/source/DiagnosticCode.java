@@ -76,6 +76,7 @@ public enum DiagnosticCode {
   LAPSE_NEVER("Nothing sets the lapse off, and nobody is said to watch for it."),
   LAPSE_CLOCK("A lapse goes by something that is no clock."),
   SHIFTS_DO_NOT_FIT("The shifts of a lapse overlap, or leave hours without a shift."),
+  NOT_STATED("Something that a policy ordinarily states is left open."),
   FROM_MEMORY("Something from memory stands in an approved edition."),
   // texts
   NUMBER_IN_TEXT("A text has a number with a unit that the policy does not declare."),
@@ -95,6 +96,7 @@ public enum DiagnosticCode {
   ACCEPTS_SEVERAL("What is accepted fits more than one warning."),
   ACCEPTS_AN_ERROR("An error is accepted; errors can only be mended."),
   NOT_FOR_THE_BEDSIDE("The policy is not one that may answer at a bedside."),
+  WOULD_OVERWRITE("Something of this name is there already, and would be written over."),
   // findings
   CONTRADICTION("Two findings cannot both be so."),
   // worked cases

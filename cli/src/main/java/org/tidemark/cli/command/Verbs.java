@@ -24,6 +24,7 @@ public final class Verbs {
     all.put("sign-off", SignOffCommand::new);
     all.put("trial", TrialCommand::new);
     all.put("export", ExportCommand::new);
+    all.put("new", NewCommand::new);
     return all;
   }
 
