@@ -81,6 +81,28 @@ class NewTest {
     assertEquals(MISSING, missing);
   }
 
+  /** Nothing that the file leaves open is left out of the list, and nothing else is in it. */
+  @Test
+  void everyOpenLineIsListed() throws IOException {
+    Path made = made();
+    List<String> lines = Files.readAllLines(made.resolve("policy.yaml"), UTF_8);
+    List<Integer> open = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).endsWith(": not-stated")) {
+        open.add(i + 1);
+      }
+    }
+    List<Integer> listed = new ArrayList<>();
+    Ran ran = Ran.with("prove", "--policy", made.toString(), "--json");
+    for (JsonNode each : Repo.json(ran.out()).path("remarks")) {
+      if (each.path("code").asText().equals("not-stated")) {
+        listed.add(each.path("line").asInt());
+      }
+    }
+    assertEquals(MISSING.size(), open.size());
+    assertEquals(open, listed);
+  }
+
   @Test
   void checkAnswersNothingAndListsWhatIsMissing() {
     Path made = made();
