@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.GroupChecks;
+import org.tidemark.load.Acceptances;
 import org.tidemark.load.VocabularyFile;
 import org.tidemark.load.VocabularyLoader;
 import org.tidemark.model.Bibliography;
@@ -117,15 +119,17 @@ final class PolicyShelf {
     Problems problems = new Problems();
     problems.addAll(finder.unreadable());
     Problems remarks = new Problems();
-    List<Header> headers = new ArrayList<>();
+    List<EffectivePolicy> sound = new ArrayList<>();
     for (String name : names(problems)) {
       Loaded<EffectivePolicy> read =
           finder
               .listed(name)
               .match(top -> onItsLayers(top, List.of()), Loaded::<EffectivePolicy>broken);
-      read.match(policy -> headers.add(policy.header()), broken -> true);
+      read.match(policy -> sound.add(policy), broken -> true);
       read.match(policy -> remarks, broken -> problems).addAll(read.diagnostics());
     }
+    List<Header> headers = sound.stream().map(EffectivePolicy::header).toList();
+    remarks.addAll(Acceptances.mark(headers, GroupChecks.of(sound)));
     return new Listing(headers, problems.sorted(), remarks.sorted());
   }
 

@@ -1,8 +1,10 @@
 package org.tidemark;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tidemark.layer.DateChecks;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Bibliography;
 import org.tidemark.print.CardFiles;
@@ -47,7 +49,9 @@ final class SignOffDesk {
       Optional<EffectivePolicy> earlier,
       LocalDate today,
       List<AnswerTable> tables,
-      List<Diagnostic> remarks) {
+      List<Diagnostic> ofItsFile) {
+    List<Diagnostic> remarks = new ArrayList<>(ofItsFile);
+    remarks.addAll(DateChecks.of(policy.header(), today));
     return bibliography
         .get()
         .match(

@@ -30,7 +30,7 @@ class AcceptedWarningsTest {
         Files.readString(Path.of(Repo.file(DEMO)), UTF_8)
             .replaceFirst("policy: example-general-adult\n", "policy: ward-adult\n")
             .replaceFirst("edition: 3\n", "edition: 3 #open\n")
-            .replaceFirst("(owner: [^\n]*)\n", "$1 #accepted\n")
+            .replaceFirst("owner: [^\n]*\n", "owner: Other Hospital #accepted\n")
             .concat(
                 """
 

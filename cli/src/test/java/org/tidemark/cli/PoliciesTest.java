@@ -15,8 +15,12 @@ class PoliciesTest {
 
   @Test
   void aPassedReviewDateIsMarked() {
-    String text = Ran.with("policies", "--today", "2028-09-02").out();
+    Ran ran = Ran.with("policies", "--today", "2028-09-02");
+    String text = ran.out();
     assertTrue(text.contains("  Review by:  1 September 2028 !! PASSED\n"), text);
+    assertTrue(
+        ran.err().contains("the review date of `example-general-adult` passed on 1 September 2028"),
+        ran::err);
   }
 
   @Test

@@ -138,7 +138,8 @@ public final class Layering {
   private static Barred bothSources(Barred below, Barred above) {
     Set<String> sources = new LinkedHashSet<>(below.sources());
     sources.addAll(above.sources());
-    return new Barred(below.finding(), below.options(), below.because(), List.copyOf(sources));
+    return new Barred(
+        below.finding(), below.options(), below.because(), below.words(), List.copyOf(sources));
   }
 
   private void alreadyDefined(Span here, String what, Span there) {

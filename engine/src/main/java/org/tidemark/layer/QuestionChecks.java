@@ -43,7 +43,9 @@ final class QuestionChecks {
   }
 
   private static boolean stops(Rule rule) {
-    return rule.effect() == Effect.HOLD || rule.effect() == Effect.ESCALATE;
+    return rule.effect() == Effect.HOLD
+        || rule.effect() == Effect.ESCALATE
+        || rule.effect() == Effect.NOT_YET;
   }
 
   private void speaksOfWhatItMust(EffectiveQuestion question) {

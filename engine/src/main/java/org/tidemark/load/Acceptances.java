@@ -2,8 +2,10 @@ package org.tidemark.load;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.tidemark.model.Acceptance;
 import org.tidemark.model.Header;
@@ -25,6 +27,9 @@ import org.tidemark.yaml.YamlNode;
 public final class Acceptances {
   static final String KEY = "accepted-warnings";
   private static final int SHOWN = 5;
+  private static final Set<DiagnosticCode> SIDE_BY_SIDE =
+      EnumSet.of(
+          DiagnosticCode.SCOPES_OVERLAP, DiagnosticCode.COPIED_LIMIT, DiagnosticCode.NO_WAY_ON);
 
   private Acceptances() {}
 
@@ -106,6 +111,27 @@ public final class Acceptances {
         broken -> whole);
   }
 
+  /**
+   * Marks what was accepted of the remarks that only show when policies lie side by side. What is
+   * accepted of these need not fit when a policy is read alone.
+   */
+  public static List<Diagnostic> mark(List<Header> policies, List<Diagnostic> remarks) {
+    return remarks.stream()
+        .map(
+            remark ->
+                policies.stream()
+                    .flatMap(p -> p.control().accepted().stream())
+                    .filter(a -> isIn(a, remark) && a.fits(remark))
+                    .findFirst()
+                    .map(a -> remark.accepted(a.why(), a.by()))
+                    .orElse(remark))
+        .toList();
+  }
+
+  private static boolean isIn(Acceptance acceptance, Diagnostic remark) {
+    return acceptance.place().span().source().name().equals(remark.at().source().name());
+  }
+
   private static List<Diagnostic> marked(
       List<Header> layers, List<Diagnostic> remarks, Problems problems) {
     List<Diagnostic> left = new ArrayList<>(remarks);
@@ -117,7 +143,7 @@ public final class Acceptances {
         if (fits.size() == 1) {
           left.remove(fits.get(0));
           marked.add(fits.get(0).accepted(acceptance.why(), acceptance.by()));
-        } else if (top) {
+        } else if (top && !(fits.isEmpty() && SIDE_BY_SIDE.contains(acceptance.warning()))) {
           problems.add(fits.isEmpty() ? nothing(acceptance, left) : several(acceptance, fits));
         }
       }

@@ -128,8 +128,9 @@ final class FindingReader {
     if (options.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Barred(name(), options, fields.text("barred-because").value(), List.of()));
+    String because = fields.text("barred-because").value();
+    List<String> words = fields.texts("barred-words").stream().map(Located::value).toList();
+    return Optional.of(new Barred(name(), options, because, words, List.of()));
   }
 
   /** The finding with the ones that it hangs on. */

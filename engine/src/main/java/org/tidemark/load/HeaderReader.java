@@ -189,7 +189,10 @@ final class HeaderReader {
               .help("write for example {place: critical-care, see: name-of-its-policy}"));
     }
     return new Scope.Exclusion(
-        tests.isEmpty() ? new Condition.Options("", Set.of()) : tests.get(0), see, sources);
+        tests.isEmpty() ? new Condition.Options("", Set.of()) : tests.get(0),
+        see,
+        sources,
+        Place.at(node.span()));
   }
 
   private static long named(YamlMap exclusion) {

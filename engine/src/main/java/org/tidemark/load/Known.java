@@ -2,9 +2,11 @@ package org.tidemark.load;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tidemark.model.Barred;
 import org.tidemark.model.Effect;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
@@ -19,6 +21,7 @@ final class Known {
   private final Map<String, PolicyValue> values = new HashMap<>();
   private final Map<String, String> bands = new HashMap<>();
   private final List<String> terms = new ArrayList<>();
+  private final Map<String, Barred> barred = new LinkedHashMap<>();
   private final List<String> contacts = new ArrayList<>();
   private final Map<String, Map<String, Effect>> rules = new HashMap<>();
   private final Map<String, String> stepSays = new HashMap<>();
@@ -33,6 +36,7 @@ final class Known {
     policy.values().forEach(this::learn);
     policy.bands().forEach(this::learn);
     policy.terms().forEach(term -> terms.add(term.name()));
+    policy.barred().forEach(this::learn);
     policy.care().contacts().forEach(contact -> contacts.add(contact.name()));
     policy.questions().forEach(q -> q.rules().forEach(rule -> learn(q.name(), rule)));
     policy
@@ -52,6 +56,15 @@ final class Known {
   void learn(NamedBand band) {
     bands.put(band.name(), band.of());
     numbers.learn(band, vocabulary);
+  }
+
+  void learn(Barred test) {
+    barred.putIfAbsent(test.finding(), test);
+  }
+
+  /** The tests that must not count, of this policy and of the layers below it. */
+  List<Barred> barred() {
+    return List.copyOf(barred.values());
   }
 
   void learnTerm(String name) {

@@ -1,8 +1,10 @@
 package org.tidemark.load;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tidemark.model.Barred;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Care;
@@ -83,12 +85,26 @@ public final class PolicyLoader {
     List<Question> questions =
         new QuestionsReader(header.name(), known, wording, backings, problems).read(fields);
     List<String> open = fields.texts("not-stated").stream().map(Located::value).toList();
-    new ProseChecks(known.numbers(), fields.texts(ProseChecks.KEY), problems)
-        .check(ProseTexts.in(root));
+    List<ProseTexts.Prose> prose = ProseTexts.in(root);
+    new ProseChecks(known.numbers(), fields.texts(ProseChecks.KEY), problems).check(prose);
+    barred.forEach(known::learn);
+    new NeverWords(known.barred(), problems).check(prose);
+    new UnusedNames(header.kind(), belowNames(below), problems).check(fields);
     fields.done();
     Acceptances.refuseErrors(header.control().accepted(), problems);
     return problems.conclude(
         () -> new Policy(header, values, bands, barred, terms, questions, care, open));
+  }
+
+  private static Set<String> belowNames(List<Policy> below) {
+    Set<String> names = new HashSet<>();
+    for (Policy policy : below) {
+      policy.values().forEach(v -> names.add(v.name()));
+      policy.bands().forEach(b -> names.add(b.name()));
+      policy.terms().forEach(t -> names.add(t.name()));
+      policy.care().contacts().forEach(c -> names.add(c.name()));
+    }
+    return names;
   }
 
   private List<Barred> barred(Fields policy, Backings backings, Problems problems) {
@@ -122,6 +138,6 @@ public final class PolicyLoader {
                   "`" + test.value() + "` is not a test that the vocabulary can bar")
               .help(Fields.suggest(test.value(), may)));
     }
-    return known.map(b -> new Barred(b.finding(), b.options(), b.because(), sources));
+    return known.map(b -> new Barred(b.finding(), b.options(), b.because(), b.words(), sources));
   }
 }

@@ -42,8 +42,9 @@ final class ProseChecks {
     this.marks = List.copyOf(marked);
   }
 
-  void check(List<YamlText> texts) {
-    for (YamlText text : texts) {
+  void check(List<ProseTexts.Prose> texts) {
+    for (ProseTexts.Prose prose : texts) {
+      YamlText text = prose.text();
       UnsafeNotation.check(text, problems);
       Matcher beforeUnit = BEFORE_UNIT.matcher(text.text());
       while (beforeUnit.find()) {

@@ -28,23 +28,31 @@ final class ProseTexts {
           "fields",
           "not-stated");
 
-  private final List<YamlText> found = new ArrayList<>();
+  /**
+   * A text that people read.
+   *
+   * @param key the field that it stands in
+   * @param text the text
+   */
+  record Prose(String key, YamlText text) {}
+
+  private final List<Prose> found = new ArrayList<>();
 
   private ProseTexts() {}
 
-  static List<YamlText> in(YamlNode root) {
+  static List<Prose> in(YamlNode root) {
     ProseTexts texts = new ProseTexts();
-    texts.look(root, false);
+    texts.look(root, "");
     return List.copyOf(texts.found);
   }
 
-  private void look(YamlNode node, boolean prose) {
+  private void look(YamlNode node, String key) {
     if (node instanceof YamlMap map) {
-      map.entries().forEach(e -> look(e.value(), KEYS.contains(e.key().text())));
+      map.entries().forEach(e -> look(e.value(), e.key().text()));
     } else if (node instanceof YamlList list) {
-      list.items().forEach(item -> look(item, prose));
-    } else if (prose && node instanceof YamlText text) {
-      found.add(text);
+      list.items().forEach(item -> look(item, key));
+    } else if (KEYS.contains(key) && node instanceof YamlText text) {
+      found.add(new Prose(key, text));
     }
   }
 }

@@ -29,8 +29,10 @@ public record Scope(
    * @param what the finding that puts a patient outside
    * @param see the policy to use instead
    * @param sources where that is published
+   * @param place where it is written
    */
-  public record Exclusion(Condition.Options what, Optional<String> see, List<String> sources) {
+  public record Exclusion(
+      Condition.Options what, Optional<String> see, List<String> sources, Place place) {
     public Exclusion {
       sources = List.copyOf(sources);
     }

@@ -6,12 +6,15 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.tidemark.layer.DateChecks;
 import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.GroupChecks;
 import org.tidemark.layer.Layering;
 import org.tidemark.load.Acceptances;
 import org.tidemark.load.BibliographyLoader;
@@ -20,6 +23,7 @@ import org.tidemark.load.PolicyLoader;
 import org.tidemark.load.RecordLoader;
 import org.tidemark.load.VocabularyLoader;
 import org.tidemark.model.Bibliography;
+import org.tidemark.model.Header;
 import org.tidemark.model.Policy;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.source.Diagnostic;
@@ -108,6 +112,9 @@ final class Bench {
       return READER.read(Path.of(c.setting("file", "")), root -> Loaded.good(shown(root)));
     }
     String name = as.equals("json") ? "findings.json" : as + ".yaml";
+    if (!c.setting("today", "").isEmpty()) {
+      return said(on(c.setting("today", ""), layered(SourceText.of(name, text(c)), List.of())));
+    }
     byte[] bytes = text(c).getBytes(Charset.forName(c.setting("encoding", "UTF-8")));
     return SourceText.decode(name, bytes).match(s -> read(as, s), Loaded::broken);
   }
@@ -118,6 +125,7 @@ final class Bench {
       case "policy" -> said(policy(source));
       case "alone", "floor" -> said(layered(source, List.of()));
       case "layer" -> said(layered(source, List.of(FLOOR)));
+      case "beside" -> said(beside(layered(source, List.of())));
       case "findings", "json" ->
           said(READER.read(source, root -> FindingsLoader.load(root, VOCABULARY)));
       case "record" -> said(READER.read(source, root -> RecordLoader.load(root, VOCABULARY)));
@@ -141,6 +149,38 @@ final class Bench {
           List<Policy> layers = new ArrayList<>(below);
           layers.add(top);
           return withRemarks(read.diagnostics(), Layering.combine(VOCABULARY, layers));
+        },
+        Loaded::broken);
+  }
+
+  /** The policy beside one for adults of the same owner. */
+  private static Loaded<EffectivePolicy> beside(Loaded<EffectivePolicy> read) {
+    EffectivePolicy adult = good("alone.yaml", r -> alone(r));
+    return read.match(
+        child -> {
+          List<Header> headers = List.of(adult.header(), child.header());
+          Problems all = new Problems();
+          all.addAll(read.diagnostics());
+          all.addAll(Acceptances.mark(headers, GroupChecks.of(List.of(adult, child))));
+          return all.conclude(() -> child);
+        },
+        Loaded::broken);
+  }
+
+  private static Loaded<EffectivePolicy> alone(YamlNode root) {
+    return new PolicyLoader(VOCABULARY, BIBLIOGRAPHY)
+        .load(root, List.of())
+        .match(p -> Layering.combine(VOCABULARY, List.of(p)), Loaded::broken);
+  }
+
+  /** What a day makes of the policy, where the case names one. */
+  private static Loaded<EffectivePolicy> on(String day, Loaded<EffectivePolicy> read) {
+    return read.match(
+        policy -> {
+          Problems all = new Problems();
+          all.addAll(read.diagnostics());
+          all.addAll(DateChecks.of(policy.header(), LocalDate.parse(day)));
+          return all.conclude(() -> policy);
         },
         Loaded::broken);
   }

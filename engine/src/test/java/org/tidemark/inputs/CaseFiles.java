@@ -24,7 +24,9 @@ final class CaseFiles {
           "wholes.txt",
           "texts.txt",
           "control.txt",
-          "accepted.txt");
+          "accepted.txt",
+          "groups.txt",
+          "never.txt");
 
   private CaseFiles() {}
 

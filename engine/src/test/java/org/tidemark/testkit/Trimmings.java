@@ -211,7 +211,7 @@ final class Trimmings {
     Scope scope =
         new Scope(
             List.of(covers),
-            List.of(new Scope.Exclusion(not, Optional.empty(), List.of())),
+            List.of(new Scope.Exclusion(not, Optional.empty(), List.of(), NOWHERE)),
             NOWHERE);
     Header header =
         new Header(

@@ -1,15 +1,18 @@
 package org.tidemark.cli.command;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.tidemark.Listing;
 import org.tidemark.cli.options.FolderOptions;
 import org.tidemark.cli.options.Today;
 import org.tidemark.cli.output.Console;
 import org.tidemark.cli.output.ExitCode;
+import org.tidemark.layer.DateChecks;
 import org.tidemark.model.Header;
 import org.tidemark.report.PoliciesJson;
 import org.tidemark.report.PoliciesText;
+import org.tidemark.source.Diagnostic;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -43,12 +46,14 @@ final class PoliciesCommand extends Verb {
     Listing listing = folders.tidemark().policies();
     List<Header> sound = listing.policies();
     LocalDate day = today.day();
+    List<Diagnostic> remarks = new ArrayList<>(listing.remarks());
+    sound.forEach(header -> remarks.addAll(DateChecks.of(header, day)));
     console()
         .answer(
             json
-                ? PoliciesJson.of(sound, listing.problems(), listing.remarks(), day)
-                : PoliciesText.of(sound, listing.remarks(), day));
-    remark(listing.remarks(), json);
+                ? PoliciesJson.of(sound, listing.problems(), remarks, day)
+                : PoliciesText.of(sound, remarks, day));
+    remark(remarks, json);
     if (!listing.problems().isEmpty()) {
       console().remarks(json ? List.of() : listing.problems());
       return ExitCode.POLICY_BROKEN;
