@@ -14,27 +14,53 @@ import org.tidemark.model.Effect;
 final class Relevance {
   private final CompiledQuestion compiled;
   private final int finding;
+  private final int[] block;
   private final Points points;
   private final Twin twin;
   private final int budget;
-  private final List<Box> escalate;
+  private final Obstacles impossible;
+
+  /** Nothing rules any value of the finding out, whatever the others are. */
+  private final boolean hangsOnNothing;
+
+  /** The boxes that escalate and look at what may differ, of the first of the two cases. */
+  private final List<Box> escalates;
+
+  /** The boxes that stop and look at what may differ, of the second case. */
   private final List<Box> stopsTheOther;
-  private final List<Box> otherNotEscalated;
-  private final List<Box> thisProceeds;
-  private final List<Box> thisProceedsOtherNotAllowed;
+
+  /** What cannot occur in either case, then the boxes in which the second case escalates. */
+  private final Obstacles otherNotEscalated;
+
+  /**
+   * What cannot occur in either case and what stops the first; behind them, where the second is
+   * allowed.
+   */
+  private final Obstacles thisProceeds;
+
+  private final Layout.Run stops;
+  private final Layout.Run otherAllowed;
 
   Relevance(CompiledQuestion compiled, Points points, int finding, int budget) {
     this.points = points;
     this.compiled = compiled;
     this.finding = finding;
-    this.twin = new Twin(compiled, compiled.block(finding));
+    this.block = compiled.block(finding);
+    this.twin = new Twin(compiled, block);
     this.budget = budget;
-    this.escalate = compiled.boxes(Effect.ESCALATE);
+    this.impossible = Obstacles.of(compiled.impossible());
+    this.hangsOnNothing =
+        compiled.space().impossible().stream().noneMatch(b -> b.mentions(finding));
+    List<Box> escalate = compiled.boxes(Effect.ESCALATE);
     List<Box> stop = Questions.join(escalate, compiled.boxes(Effect.HOLD));
+    List<Box> neither = twin.impossible();
+    this.escalates = escalate.stream().filter(twin::looksAtDifference).toList();
     this.stopsTheOther = twin.second(stop.stream().filter(twin::looksAtDifference).toList());
-    this.otherNotEscalated = Questions.join(twin.impossible(), twin.second(escalate));
-    this.thisProceeds = Questions.join(twin.impossible(), stop);
-    this.thisProceedsOtherNotAllowed = Questions.join(thisProceeds, twin.second(compiled.force()));
+    this.otherNotEscalated = Obstacles.of(Questions.join(neither, twin.second(escalate)));
+    this.thisProceeds =
+        Obstacles.of(Questions.join(neither, stop)).and(twin.second(compiled.force()));
+    this.stops = new Layout.Run(0, neither.size() + stop.size());
+    this.otherAllowed = new Layout.Run(stops.to(), thisProceeds.count());
   }
 
   int finding() {
@@ -50,56 +76,64 @@ final class Relevance {
       return false;
     }
     return possible.cases().stream().anyMatch(c -> points.flipChanges(c, finding, region))
-        || (canVary(region) && (oneEscalates(region) || oneProceeds(region)));
+        || (canVary(region, possible) && (oneEscalates(region) || oneProceeds(region)));
   }
 
   /**
    * Whether what is known leaves the finding more than one value, also by way of what hangs on it.
    */
-  private boolean canVary(long[] region) {
+  private boolean canVary(long[] region, Possible possible) {
+    if (hangsOnNothing && !possible.cases().isEmpty()) {
+      return true;
+    }
     long[] wide = compiled.withSwitches(region);
-    Search one = Search.in(wide, compiled.impossible(), budget);
+    Search one = Search.in(wide, impossible, budget);
     if (one.result() != Search.Result.FOUND) {
       return one.result() == Search.Result.UNDECIDED;
     }
     wide[finding] &= ~one.witness()[finding];
-    return Search.in(wide, compiled.impossible(), budget).result() != Search.Result.NONE;
+    return Search.in(wide, impossible, budget).result() != Search.Result.NONE;
   }
 
   /** One case escalates and the other does not. */
   private boolean oneEscalates(long[] region) {
-    for (Box box : escalate) {
-      if (twin.looksAtDifference(box) && mayBe(region, List.of(box), otherNotEscalated)) {
-        return true;
-      }
+    long[] both = twin.region(region);
+    List<Box> left = escalates.stream().filter(e -> canBeLeft(e, both)).toList();
+    if (left.isEmpty()) {
+      return false;
     }
-    return false;
+    Search search = Search.over(both, otherNotEscalated, budget);
+    search.enter(List.of(new Layout.Run(0, otherNotEscalated.count())));
+    return search.lookIn(left) != Search.Result.NONE;
   }
 
   /** One case proceeds and the other is stopped by a rule, or has nothing that allows it. */
   private boolean oneProceeds(long[] region) {
-    for (Box allowed : compiled.force()) {
-      for (Box stops : stopsTheOther) {
-        if (mayBe(region, List.of(allowed, stops), thisProceeds)) {
-          return true;
-        }
-      }
-      if (twin.looksAtDifference(allowed)
-          && mayBe(region, List.of(allowed), thisProceedsOtherNotAllowed)) {
+    return compiled.force().stream().anyMatch(f -> oneProceeds(f, twin.region(region)));
+  }
+
+  private boolean oneProceeds(Box allowed, long[] both) {
+    boolean otherNotAllowed = canBeLeft(allowed, both);
+    if (!allowed.narrow(both)) {
+      return false;
+    }
+    Search search = Search.over(both, thisProceeds, budget);
+    search.enter(List.of(stops));
+    if (search.lookIn(stopsTheOther) != Search.Result.NONE) {
+      return true;
+    }
+    search.enter(List.of(otherAllowed));
+    return otherNotAllowed && search.look() != Search.Result.NONE;
+  }
+
+  /** Whether a case can lie in the box and another, which differs as the two may, outside it. */
+  private boolean canBeLeft(Box box, long[] both) {
+    for (int differs : block) {
+      if ((both[differs] & ~box.cellsOf(differs)) != 0) {
         return true;
       }
     }
     return false;
-  }
-
-  private boolean mayBe(long[] region, List<Box> in, List<Box> dodge) {
-    long[] both = twin.region(region);
-    for (Box box : in) {
-      if (!box.narrow(both)) {
-        return false;
-      }
-    }
-    return Search.in(both, dodge, budget).result() != Search.Result.NONE;
   }
 
   /** One for each finding of the question, in asking order. */

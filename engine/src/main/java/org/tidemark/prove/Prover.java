@@ -44,4 +44,15 @@ public final class Prover {
     }
     return List.copyOf(proofs);
   }
+
+  /** Whether every case of a question is spoken of by a rule. */
+  public Proof noGap(EffectivePolicy policy, String question) {
+    EffectiveQuestion asked = policy.question(question).orElseThrow();
+    return new QuestionClaims(policy, asked, budget).noGap();
+  }
+
+  /** Whether a question is nowhere answered less cautiously than the floor answers it. */
+  public Proof neverLooser(EffectivePolicy policy, EffectivePolicy floor, String question) {
+    return new FloorClaims(policy, floor, budget).prove(question);
+  }
 }

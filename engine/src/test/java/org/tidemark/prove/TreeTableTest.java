@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tidemark.layer.EffectivePolicy;
-import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Findings;
 import org.tidemark.testkit.TreeTable;
@@ -23,13 +21,11 @@ class TreeTableTest {
   private static final List<Effect> CAUTION = List.of(Effect.ALLOW, Effect.HOLD, Effect.ESCALATE);
 
   private static Verdict noGap(TreeTable table) {
-    EffectivePolicy policy = table.policy();
-    EffectiveQuestion use = policy.question("use").orElseThrow();
-    return new QuestionClaims(policy, use, Prover.BUDGET).noGap().verdict();
+    return new Prover().noGap(table.policy(), "use").verdict();
   }
 
   private static Verdict neverLooser(TreeTable table, TreeTable floor) {
-    return new FloorClaims(table.policy(), floor.policy(), Prover.BUDGET).prove("use").verdict();
+    return new Prover().neverLooser(table.policy(), floor.policy(), "use").verdict();
   }
 
   /** The case of a refutation, a number a column; what the claim never looks at is 0. */
