@@ -75,6 +75,8 @@ class CheckTest {
             "would-proceed-if",
             "does-not-count",
             "ask",
+            "to-settle",
+            "ways",
             "write-down",
             "cautions",
             "policy",
@@ -135,6 +137,46 @@ class CheckTest {
     JsonNode json = Repo.json(check("reading-missing", "--json").out());
     assertEquals("not-asked", json.path("forced-by").path("is").asText());
     assertEquals("not-asked", json.path("would-proceed-if").path("is").asText());
+  }
+
+  @Test
+  void whatSettlesAnUnfinishedCaseAndOneWayToEachAnswer() {
+    String text = check("reading-missing", "--to-settle").out();
+    assertTrue(
+        text.contains(
+            """
+
+            Fewest to find out for the answer to be settled, whatever they show
+              1 What did the strip read? (a reading in pH / Not recorded)
+
+            One way to: Proceed
+              - What did the strip read? 1.0 to 5.0 pH.
+
+            One way to: Do not feed
+              - What did the strip read? 0.0 to 0.5 pH or Not recorded.
+              Enter what is found, never what is wanted.
+
+            """),
+        text);
+  }
+
+  @Test
+  void waysAsJson() {
+    JsonNode json = Repo.json(check("reading-missing", "--to-settle", "--json").out());
+    assertEquals("found", json.path("to-settle").path("is").asText());
+    assertEquals(List.of("ph"), texts(json.path("to-settle").path("findings"), "finding"));
+    assertEquals(List.of("proceed", "hold"), texts(json.path("ways"), "outcome"));
+    JsonNode proceed = json.path("ways").path(0).path("by").path("findings").path(0);
+    assertEquals("1.0 to 5.0 pH", proceed.path("found").asText());
+  }
+
+  @Test
+  void aSettledCaseHasNothingLeftToFindOut() {
+    String text = check("one-step-above", "--to-settle").out();
+    assertTrue(text.contains("whatever they show\n  Nothing. The answer is settled.\n"), text);
+    JsonNode json = Repo.json(check("one-step-above", "--json").out());
+    assertEquals("{\"is\":\"not-asked\",\"findings\":[]}", json.path("to-settle").toString());
+    assertEquals("[]", json.path("ways").toString());
   }
 
   @Test

@@ -97,6 +97,15 @@ public final class Box {
     return of(more).orElseThrow();
   }
 
+  /** The box in which a case lies that lies in both; they look at different findings. */
+  public Box and(Box other) {
+    Box both = this;
+    for (int i = 0; i < other.size(); i++) {
+      both = both.and(other.finding(i), other.cells(i));
+    }
+    return both;
+  }
+
   /** The same box over renamed findings. */
   public Box renamed(int[] names) {
     Map<Integer, Long> renamed = new TreeMap<>();

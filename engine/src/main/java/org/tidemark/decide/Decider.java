@@ -74,13 +74,18 @@ public final class Decider {
   }
 
   /**
-   * For an unfinished case: for each outcome still possible the fewest findings, among those not
-   * yet known for certain, that settle it so, with values that do. Nothing for a settled case.
+   * For an unfinished case: the fewest findings that settle it whatever they are, and for each
+   * outcome still possible the fewest findings, among those not yet known for certain, that settle
+   * it so, with values that do. Nothing is left to find for a settled case.
    */
-  public List<Way> ways(Findings findings) {
+  public Routes routes(Findings findings) {
     Possible possible = questions.possible(compiled.space().region(findings));
-    boolean open = possible.settled() && possible.outcomes().size() > 1;
-    return open ? new Settling(means).ways(findings, possible.outcomes()) : List.of();
+    if (!possible.settled() || possible.outcomes().isEmpty()) {
+      return new Routes(Optional.empty(), List.of());
+    }
+    return possible.outcomes().size() > 1
+        ? new Settling(means).routes(findings, possible.outcomes())
+        : new Routes(Optional.of(List.of()), List.of());
   }
 
   /**
@@ -115,7 +120,8 @@ public final class Decider {
     boolean hold = decision.settled() && decision.outcome() == Outcome.HOLD;
     return new Grounds(
         decision.settled() ? Optional.of(forcing(findings)) : Optional.empty(),
-        hold ? Optional.of(change(findings)) : Optional.empty());
+        hold ? Optional.of(change(findings)) : Optional.empty(),
+        Optional.empty());
   }
 
   /** Worked out once, and only when something is open: a settled answer asks nothing. */

@@ -101,6 +101,11 @@ public final class Search {
     return steps < 0 ? Result.UNDECIDED : Result.NONE;
   }
 
+  /** How many steps are left to be taken. */
+  int left() {
+    return Math.max(0, steps);
+  }
+
   /** The case that was found, one cell a finding. */
   public long[] witness() {
     if (witness == null) {

@@ -14,8 +14,14 @@ final class Settling {
     this.means = means;
   }
 
+  Routes routes(Findings findings, Set<Outcome> possible) {
+    long[] region = means.space().region(findings);
+    means.space().settle(region);
+    return new Routes(new Asking(means, region).find(), ways(findings, possible));
+  }
+
   /** One way for each outcome that is still possible. */
-  List<Way> ways(Findings findings, Set<Outcome> possible) {
+  private List<Way> ways(Findings findings, Set<Outcome> possible) {
     long[] region = means.space().region(findings);
     List<Way> ways = new ArrayList<>();
     for (Outcome outcome : possible) {

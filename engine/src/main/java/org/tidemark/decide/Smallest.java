@@ -11,16 +11,14 @@ import java.util.Optional;
  * from it what more is needed, and chooses again. When no such case is left, no smaller choice
  * would do, since each one learnt would still speak against it.
  */
-final class Smallest {
+final class Smallest implements Rounds.Judge {
   private final long[] base;
   private final List<Kept> kept;
   private final List<Taking> takings;
   private final Contrary contrary;
   private final Parts parts;
   private final Fewest fewest;
-  private final int rounds;
-  private boolean spent;
-  private BitSet first = new BitSet();
+  private final Rounds rounds;
 
   /**
    * What is to be found.
@@ -38,34 +36,12 @@ final class Smallest {
     this.takings = List.copyOf(takings);
     this.parts = new Parts(means.compiled());
     this.fewest = new Fewest(this.takings, means.limits().choosing());
-    this.rounds = means.limits().rounds();
+    this.rounds = new Rounds(fewest, this, means.limits());
   }
 
   /** The numbers of the takings; empty if no choice does it. */
   Optional<BitSet> find() {
-    for (int round = 0; round < rounds; round++) {
-      Optional<BitSet> choice = fewest.choice();
-      if (choice.isEmpty()) {
-        spent = fewest.spent();
-        return choice;
-      }
-      if (isEnough(choice.get()) && isFirst(choice.get())) {
-        spent = contrary.undecided();
-        return spent ? Optional.empty() : Optional.of(first);
-      }
-    }
-    spent = true;
-    return Optional.empty();
-  }
-
-  /**
-   * Whether no choice of the same size comes before this one. If one does that is enough too, it is
-   * taken; if it is not, what speaks against it is learnt. Enough is only ever chosen among what
-   * meets all that is learnt, so what comes first among that comes first of all.
-   */
-  private boolean isFirst(BitSet choice) {
-    first = fewest.first(choice);
-    return first.equals(choice) || isEnough(first);
+    return rounds.find();
   }
 
   /** What was found, in words; without it, that there is nothing, or that it is not known. */
@@ -73,7 +49,7 @@ final class Smallest {
     if (found.isPresent()) {
       return new Least.Found(found.get());
     }
-    return spent ? new Least.NotWorkedOut() : new Least.NoneExists();
+    return rounds.spent() ? new Least.NotWorkedOut() : new Least.NoneExists();
   }
 
   /** The region that a choice leaves. */
@@ -94,7 +70,13 @@ final class Smallest {
     return elements;
   }
 
-  private boolean isEnough(BitSet chosen) {
+  @Override
+  public boolean undecided() {
+    return contrary.undecided();
+  }
+
+  @Override
+  public boolean isEnough(BitSet chosen) {
     long[] region = region(chosen);
     List<Against> against = contrary.find(region);
     if (!against.isEmpty()) {

@@ -55,6 +55,7 @@ public final class DecisionJson {
     LeastJson.write(json, "would-proceed-if", grounds.wouldProceed());
     json.objects("does-not-count", decision.doesNotCount(), this::doesNotCount);
     json.objects("ask", decision.ask(), DecisionJson::need);
+    RoutesJson.write(json, grounds.routes());
     json.texts("write-down", decision.writeDown());
     json.texts("cautions", decision.cautions());
     json.object("policy", policy -> stamp(policy, decision.stamp()));
@@ -95,7 +96,7 @@ public final class DecisionJson {
         });
   }
 
-  private static void need(Json json, Need need) throws IOException {
+  static void need(Json json, Need need) throws IOException {
     json.text("finding", need.finding());
     json.text("asks", need.asks());
     json.text("unit", Optional.of(need.unit()).filter(unit -> !unit.isEmpty()));

@@ -59,6 +59,7 @@ public final class DecisionText {
     new LeastText(sheet).write(grounds);
     doesNotCount();
     ask();
+    grounds.routes().ifPresent(r -> new RoutesText(sheet, vocabulary).write(r));
     bulleted("Write down", decision.writeDown());
     bulleted("Bear in mind", decision.cautions());
     stamp();
@@ -150,7 +151,7 @@ public final class DecisionText {
         .anyMatch(parent -> open.contains(parent.finding()));
   }
 
-  private static String need(Need need) {
+  static String need(Need need) {
     List<String> may = new ArrayList<>();
     if (!need.unit().isEmpty()) {
       may.add("a reading in " + need.unit());

@@ -8,7 +8,9 @@ import org.tidemark.decide.Observation;
 
 /** What forces an answer, and what would let it proceed, as text. */
 final class LeastText {
-  private static final String NOT_WORKED_OUT = "This could not be worked out in the time given.";
+  static final String NOT_WORKED_OUT = "This could not be worked out in the time given.";
+
+  static final String ENTER_WHAT_IS_FOUND = "Enter what is found, never what is wanted.";
 
   private final Sheet sheet;
 
@@ -34,7 +36,7 @@ final class LeastText {
     sheet.heading("What would have to be found for it to proceed");
     write(least, "Nothing that can still be found out would let it proceed.");
     if (least instanceof Least.Found) {
-      sheet.hanging("  ", "Enter what is found, never what is wanted.");
+      sheet.hanging("  ", ENTER_WHAT_IS_FOUND);
     }
   }
 
@@ -46,7 +48,7 @@ final class LeastText {
     }
   }
 
-  private static String sentence(Observation each) {
+  static String sentence(Observation each) {
     List<String> words = new ArrayList<>(List.of(each.asks(), each.found() + "."));
     each.renew().ifPresent(words::add);
     return String.join(" ", words);

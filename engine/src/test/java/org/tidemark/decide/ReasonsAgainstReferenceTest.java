@@ -70,7 +70,7 @@ class ReasonsAgainstReferenceTest {
     Least.Found found = assertInstanceOf(Least.Found.class, decider.forcing(findings), what);
     assertEquals(reference.forcing(findings, is).orElseThrow(), names(found), what);
     assertEquals(EnumSet.of(is), reference.possible(with(Findings.NONE, found)), what);
-    assertEquals(List.of(), decider.ways(findings), what);
+    assertEquals(new Routes(Optional.of(List.of()), List.of()), decider.routes(findings), what);
   }
 
   private static void ways(
@@ -81,7 +81,12 @@ class ReasonsAgainstReferenceTest {
       String what) {
     assertInstanceOf(Least.NoneExists.class, decider.forcing(findings), what);
     List<Outcome> outcomes = new ArrayList<>();
-    for (Way way : decider.ways(findings)) {
+    Routes routes = decider.routes(findings);
+    assertEquals(
+        reference.asking(findings),
+        routes.fewest().orElseThrow().stream().map(Need::finding).toList(),
+        what);
+    for (Way way : routes.ways()) {
       Least.Found found = assertInstanceOf(Least.Found.class, way.fewest(), what);
       assertEquals(
           reference.settling(findings, way.outcome()), Optional.of(names(found)), what + way);

@@ -71,6 +71,33 @@ public final class ReferenceReasons {
     return Optional.empty();
   }
 
+  /**
+   * The smallest set of findings that settles the case whatever they are, each with those that it
+   * hangs on unless they are known for certain.
+   */
+  public List<String> asking(Findings findings) {
+    List<Map<String, Value>> left = left(findings);
+    for (Set<String> part : subsets(lookedAt)) {
+      boolean whole = part.stream().allMatch(f -> part.containsAll(open(left, f)));
+      if (whole && by(left, part).values().stream().allMatch(o -> o.size() == 1)) {
+        return List.copyOf(part);
+      }
+    }
+    throw new IllegalStateException("to know everything settles everything");
+  }
+
+  private Set<String> open(List<Map<String, Value>> left, String finding) {
+    Set<String> open = new HashSet<>();
+    for (Condition.Options parent : policy.vocabulary().require(finding).applies()) {
+      Set<Optional<Value>> values = new HashSet<>();
+      left.forEach(c -> values.add(Optional.ofNullable(c.get(parent.finding()))));
+      if (values.size() > 1) {
+        open.add(parent.finding());
+      }
+    }
+    return open;
+  }
+
   /** The smallest set of findings to be found, or found anew, that lets it proceed. */
   public Optional<Set<String>> change(Findings findings) {
     for (Set<String> part : subsets(lookedAt)) {
@@ -86,16 +113,22 @@ public final class ReferenceReasons {
   /** The values of some findings that leave only cases with one outcome. */
   private Stream<Map<String, Value>> forced(
       List<Map<String, Value>> left, Set<String> part, Outcome outcome) {
+    return by(left, part).entrySet().stream()
+        .filter(e -> e.getKey().size() == part.size())
+        .filter(e -> e.getValue().equals(EnumSet.of(outcome)))
+        .map(Map.Entry::getKey);
+  }
+
+  /** What some findings may be, each time with the outcomes that are then possible. */
+  private Map<Map<String, Value>, Set<Outcome>> by(
+      List<Map<String, Value>> left, Set<String> part) {
     Map<Map<String, Value>, Set<Outcome>> by = new HashMap<>();
     for (Map<String, Value> each : left) {
       Map<String, Value> values = new HashMap<>(each);
       values.keySet().retainAll(part);
       by.computeIfAbsent(values, v -> EnumSet.noneOf(Outcome.class)).add(outcomes.get(each));
     }
-    return by.entrySet().stream()
-        .filter(e -> e.getKey().size() == part.size())
-        .filter(e -> e.getValue().equals(EnumSet.of(outcome)))
-        .map(Map.Entry::getKey);
+    return by;
   }
 
   /** Whether a finding may come out so: it is open, is got anew, or was entered so. */

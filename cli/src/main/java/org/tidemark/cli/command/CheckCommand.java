@@ -41,6 +41,7 @@ import picocli.CommandLine.Option;
       "  tidemark check",
       "  tidemark check --question pass",
       "  tidemark check --findings findings.yaml --json",
+      "  tidemark check --findings findings.yaml --to-settle",
       "  tidemark check --policy our-policies/adult-wards --findings findings.yaml"
     })
 final class CheckCommand extends Verb {
@@ -63,6 +64,14 @@ final class CheckCommand extends Verb {
         "Without it, on a terminal: asked one at a time."
       })
   private @Nullable Path file;
+
+  @Option(
+      names = "--to-settle",
+      description = {
+        "For an unfinished case: the fewest findings that would settle it whatever they show, and",
+        "one way to each answer that is still possible."
+      })
+  private boolean toSettle;
 
   @Option(names = "--sources", description = "Names the publication behind each citation.")
   private boolean sources;
@@ -146,7 +155,8 @@ final class CheckCommand extends Verb {
       }
     }
     Decision decision = decider.decide(findings, today.day());
-    Grounds grounds = decider.grounds(findings, decision);
+    Grounds plain = decider.grounds(findings, decision);
+    Grounds grounds = toSettle ? plain.with(decider.routes(findings)) : plain;
     console()
         .answer(
             json
