@@ -60,7 +60,7 @@ final class SignOffDesk {
                     .page(
                         new SignOff.Findings(
                             tables,
-                            new Prover().prove(policy, policy.below()),
+                            new Prover().prove(policy, policy.heldAgainst()),
                             earlier.map(e -> Comparison.of(e, policy, Prover.BUDGET)),
                             remarks,
                             publications)),

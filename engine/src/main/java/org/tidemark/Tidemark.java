@@ -14,6 +14,7 @@ import org.tidemark.load.BibliographyLoader;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.print.Cards;
+import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
 import org.tidemark.trial.CaseFile;
 import org.tidemark.trial.Trial;
@@ -91,6 +92,14 @@ public final class Tidemark {
   /** What tries a policy on worked cases. */
   public Loaded<Trial> trial(EffectivePolicy policy) {
     return shelf.trial(policy);
+  }
+
+  /**
+   * What a policy must be able to show and does not; nothing of it is printed before this is empty.
+   * Loading does not wait for it, since an answer at a bedside has no time for it.
+   */
+  public List<Diagnostic> notProved(EffectivePolicy policy) {
+    return Claims.notProved(policy);
   }
 
   /** All policies that can be named, and what is wrong with those that cannot be used. */

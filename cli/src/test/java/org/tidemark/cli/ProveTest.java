@@ -59,6 +59,58 @@ class ProveTest {
     assertEquals("not-covered", Repo.json(check.out()).path("kind").textValue());
   }
 
+  /** A policy's own words stand with what they come to and who said them. */
+  @Test
+  void whatThePolicyItselfSaysIsListedAndProved() {
+    Ran text = Ran.with("prove");
+    assertTrue(
+        text.out()
+            .contains(
+                """
+                  - Near the limit nothing goes down on the word of one reader.
+                    use, given occasion: First use since it was passed; ph: above 4.0, and 5.0
+                    or less; ph readers: One person; film: None for this check: never Proceed.
+                    Said by example-general-adult (PH-36, PH-37).
+                """),
+        text.out());
+    JsonNode said = about(Repo.json(Ran.with("prove", "--json").out()), "elsewhere-is-escalated");
+    assertEquals("always", said.path("claim").textValue());
+    assertEquals("floor-england-adult", said.path("said-by").textValue());
+    assertEquals("always Stop and call", said.path("answer").textValue());
+    assertEquals("[\"MT-35\",\"MT-38\"]", said.path("sources").toString());
+    assertEquals("proved", said.path("verdict").textValue());
+  }
+
+  /** Nothing is printed of a policy that does not keep its word, and its sheet says so. */
+  @Test
+  void aPolicyThatRefutesAClaimIsNeitherCardedNorSignedOff() throws IOException {
+    String policy = copy("ph-readers: [one, two-differ]}", "ph-readers: [two-differ]}");
+    String out = folder.resolve("out.html").toString();
+    Ran card = Ran.with("card", "tray-fine-feeding", "--policy", policy, "--out", out);
+    assertEquals(1, card.code(), card.out());
+    assertTrue(
+        card.err()
+            .contains(
+                "this is not so: Near the limit nothing goes down on the word of one reader."
+                    + " [claim-not-proved]"),
+        card.err());
+    assertTrue(Files.notExists(Path.of(out)), "no card is written");
+    Ran sheet = Ran.with("sign-off", "--policy", policy, "--out", out);
+    assertEquals(1, sheet.code(), sheet.out());
+    assertTrue(
+        Files.readString(Path.of(out), UTF_8).contains("Do not approve before this is settled"),
+        "the sheet itself says so");
+  }
+
+  private static JsonNode about(JsonNode proofs, String subject) {
+    for (JsonNode claim : proofs.path("claims")) {
+      if (claim.path("about").asText().equals(subject)) {
+        return claim;
+      }
+    }
+    throw new AssertionError("nothing is claimed about " + subject);
+  }
+
   private static JsonNode refuted(JsonNode proofs) {
     for (JsonNode claim : proofs.path("claims")) {
       if (claim.path("verdict").textValue().equals("refuted")) {

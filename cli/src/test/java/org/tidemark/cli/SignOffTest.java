@@ -95,6 +95,17 @@ class SignOffTest {
   }
 
   @Test
+  void whatThePolicySaysIsAlwaysSoStandsOnTheSheet() throws IOException {
+    String html = sheet();
+    assertTrue(
+        html.contains(
+            "<th scope=\"row\">No tube is passed where experienced help to place it and to check it is not"
+                + " at hand.</th><td>pass, given senior help: Not at hand: never Go ahead. <span"
+                + " class=\"why\">Said by floor-england-adult (PR-04).</span></td><td>Proved</td>"),
+        html);
+  }
+
+  @Test
   void anEqualEditionIsProvedEqual() throws IOException {
     String html = sheet("--since", "example-general-adult");
     assertTrue(html.contains("Nothing is written differently."), html);

@@ -81,6 +81,20 @@ public final class CompiledQuestion {
   }
 
   /**
+   * The same over a space in which a further condition can be looked at.
+   *
+   * @param condition the condition, which {@link #boxes(Condition)} then takes
+   */
+  public static CompiledQuestion lookingAt(
+      EffectivePolicy policy, EffectiveQuestion question, Condition condition) {
+    List<Rule> rules = rules(policy, question);
+    List<Atom> atoms = new ArrayList<>(atoms(policy, rules));
+    atoms.addAll(Conditions.atoms(policy, condition));
+    CellSpace space = CellSpace.of(policy.vocabulary(), atoms);
+    return new CompiledQuestion(policy, question, rules, space, space.size());
+  }
+
+  /**
    * The question of two policies over one space, so that a case means the same to both.
    *
    * @param one a policy
@@ -165,6 +179,11 @@ public final class CompiledQuestion {
   /** The boxes in which the rules of an effect hold. */
   public List<Box> boxes(Effect effect) {
     return rules.stream().filter(r -> r.has(effect)).flatMap(r -> r.boxes().stream()).toList();
+  }
+
+  /** The boxes in which a condition holds, of which the space was made. */
+  public List<Box> boxes(Condition condition) {
+    return Conditions.boxes(policy, condition, space);
   }
 
   /** The boxes in which some allow rule holds and nothing sets it aside. */

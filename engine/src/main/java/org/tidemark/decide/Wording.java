@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Contact;
@@ -52,7 +53,12 @@ final class Wording {
 
   /** What to bear in mind with every answer of that day. */
   List<String> cautions(LocalDate today) {
-    return policy.header().reviewPassed(today) ? afterReview : always;
+    List<String> usual = policy.header().reviewPassed(today) ? afterReview : always;
+    if (policy.departed().isEmpty()) {
+      return usual;
+    }
+    return Stream.concat(policy.departed().stream().map(d -> d.caution(today)), usual.stream())
+        .toList();
   }
 
   /** What a rule of this question says. Two threads may both make it, and make the same. */

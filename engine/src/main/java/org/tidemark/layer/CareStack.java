@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.tidemark.model.Care;
 import org.tidemark.model.Contact;
+import org.tidemark.model.Departure;
 import org.tidemark.model.Fallback;
 import org.tidemark.model.Lapse;
 import org.tidemark.model.Policy;
@@ -26,6 +28,7 @@ import org.tidemark.source.Problems;
  */
 final class CareStack {
   private final Problems problems;
+  private final Departures departures;
   private final Map<String, Lapse> lapses = new LinkedHashMap<>();
   private final Map<String, Fallback> fallbacks = new LinkedHashMap<>();
   private final Map<String, Contact> contacts = new LinkedHashMap<>();
@@ -33,12 +36,16 @@ final class CareStack {
   private final Map<String, RecordList> records = new LinkedHashMap<>();
   private final Map<String, String> calls = new LinkedHashMap<>();
 
-  CareStack(Problems problems) {
+  CareStack(Problems problems, Departures departures) {
     this.problems = problems;
+    this.departures = departures;
   }
 
   void add(Policy layer) {
     Care care = layer.care();
+    departures
+        .names(layer.name(), Departure.Kind.LAPSE)
+        .forEach(lapse -> leaveOut(layer.name(), lapse));
     care.lapses()
         .forEach(
             l -> isNew(l, lapses.putIfAbsent(l.name(), l), Lapse::place, "lapse `" + l.name()));
@@ -50,8 +57,15 @@ final class CareStack {
     calls.putAll(care.calls());
   }
 
+  private void leaveOut(String layer, String lapse) {
+    Lapse below = lapses.remove(lapse);
+    if (below != null) {
+      departures.leftOut(layer, Departure.Kind.LAPSE, lapse, below.place());
+    }
+  }
+
   /** What is seen when a term does not hold would be seen less often if the term were wider. */
-  void termIsWidened(Term term, Term below) {
+  void termIsWidened(String layer, Term term, Term below) {
     if (term.alternatives().equals(below.alternatives())) {
       return;
     }
@@ -61,7 +75,11 @@ final class CareStack {
           .seen()
           .filter(s -> QuestionStack.uses(s, term.name(), false))
           .isPresent()) {
-        problems.add(
+        departures.looser(
+            layer,
+            Departure.Kind.TERM,
+            term.name(),
+            Optional.of(below.place()),
             Diagnostic.error(
                     DiagnosticCode.LOOSER_THAN_FLOOR,
                     term.place().span(),
@@ -71,7 +89,7 @@ final class CareStack {
                         + lapse.name()
                         + "`")
                 .and(lapse.place().span(), "the lapse uses it here")
-                .help("give the wider term another name"));
+                .help("give the wider term another name" + Departures.OR_DECLARE));
       }
     }
   }
@@ -97,15 +115,22 @@ final class CareStack {
         .filter(a -> never.contains(a.name()))
         .forEach(a -> barredBelow(a.name(), above, below));
     if (!Narrowing.within(below.after(), above.after())) {
-      problems.add(
+      departures.looser(
+          above.layer(),
+          Departure.Kind.STEPS,
+          above.name(),
+          Optional.of(below.place()),
           Diagnostic.error(
                   DiagnosticCode.LOOSER_THAN_FLOOR,
                   above.place().span(),
                   "`" + above.name() + "` begins after fewer findings than in the layer below")
               .and(below.place().span(), "the layer below has it here")
-              .help("repeat `after` of the layer below"));
+              .help("repeat `after` of the layer below" + Departures.OR_DECLARE));
     }
+    Set<String> taken = new LinkedHashSet<>();
+    above.steps().forEach(s -> s.alternatives().forEach(a -> taken.add(a.name())));
     List<Fallback.BarredStep> bans = new ArrayList<>(below.barredSteps());
+    bans.removeIf(b -> taken.contains(b.name()));
     above.barredSteps().stream().filter(b -> !never.contains(b.name())).forEach(bans::add);
     return new Fallback(
         above.name(),
@@ -121,13 +146,17 @@ final class CareStack {
   }
 
   private void barredBelow(String step, Fallback above, Fallback below) {
-    problems.add(
+    departures.looser(
+        above.layer(),
+        Departure.Kind.STEPS,
+        above.name(),
+        Optional.of(below.place()),
         Diagnostic.error(
                 DiagnosticCode.LOOSER_THAN_FLOOR,
                 above.place().span(),
                 "the step `" + step + "` is barred by the layer below")
             .and(below.place().span(), "the layer below bars it here")
-            .help("delete the step"));
+            .help("delete the step" + Departures.OR_DECLARE));
   }
 
   private static RecordList longer(RecordList below, RecordList above) {

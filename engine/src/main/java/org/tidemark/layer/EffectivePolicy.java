@@ -8,11 +8,13 @@ import java.util.Optional;
 import org.tidemark.model.Barred;
 import org.tidemark.model.Care;
 import org.tidemark.model.Contact;
+import org.tidemark.model.Departure;
 import org.tidemark.model.Header;
 import org.tidemark.model.Limit;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
 import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Statement;
 import org.tidemark.model.Term;
 import org.tidemark.model.Vocabulary;
 
@@ -32,6 +34,7 @@ public final class EffectivePolicy {
   private final Map<String, EffectiveQuestion> questions = new LinkedHashMap<>();
   private final Care care;
   private final List<String> notStated;
+  private final List<Departed> departed;
 
   EffectivePolicy(
       List<Policy> parts,
@@ -42,7 +45,8 @@ public final class EffectivePolicy {
       List<Barred> barred,
       List<EffectiveQuestion> questions,
       Care care,
-      List<String> notStated) {
+      List<String> notStated,
+      List<Departed> departed) {
     this.parts = List.copyOf(parts);
     this.layers = parts.stream().map(Policy::header).toList();
     this.header = layers.get(layers.size() - 1);
@@ -54,6 +58,7 @@ public final class EffectivePolicy {
     questions.forEach(q -> this.questions.put(q.name(), q));
     this.care = care;
     this.notStated = List.copyOf(notStated);
+    this.departed = List.copyOf(departed);
   }
 
   /**
@@ -77,6 +82,31 @@ public final class EffectivePolicy {
   /** The policy that this one builds on, as it stands without it. */
   public Optional<EffectivePolicy> below() {
     return Layering.below(vocabulary, parts);
+  }
+
+  /**
+   * What this policy must be no looser than: the policy below it, with what is declared as a
+   * departure from that taken over.
+   */
+  public Optional<EffectivePolicy> heldAgainst() {
+    return below().map(b -> new TakenOver(b, this).whole());
+  }
+
+  /** In what it, or a layer below it, is looser than it might be, and says so. */
+  public List<Departed> departed() {
+    return departed;
+  }
+
+  /** What it departs in itself, from the layer below it or from what counts. */
+  List<Departed> departedHere(Departure.Kind kind) {
+    return departed.stream()
+        .filter(d -> d.departure().layer().equals(name()) && d.departure().kind() == kind)
+        .toList();
+  }
+
+  /** The layers as they were written, the lowest first. */
+  public List<Policy> parts() {
+    return parts;
   }
 
   public String name() {
@@ -128,6 +158,23 @@ public final class EffectivePolicy {
 
   public List<EffectiveQuestion> questions() {
     return List.copyOf(questions.values());
+  }
+
+  /**
+   * What it says is always or never so: its own statements, and those of the layers below that ask
+   * for caution.
+   */
+  public List<Statement> statements() {
+    Policy top = parts.get(parts.size() - 1);
+    return parts.stream()
+        .flatMap(p -> p.declared().statements().stream())
+        .filter(s -> s.layer().equals(top.name()) || s.asksForCaution())
+        .toList();
+  }
+
+  /** One of these statements. */
+  public Optional<Statement> statement(String wanted) {
+    return statements().stream().filter(s -> s.name().equals(wanted)).findFirst();
   }
 
   public Care care() {

@@ -21,10 +21,12 @@ import org.tidemark.source.Span;
 final class EvidenceChecks {
   private final EffectivePolicy policy;
   private final Problems problems;
+  private final Departures departures;
 
-  EvidenceChecks(EffectivePolicy policy, Problems problems) {
+  EvidenceChecks(EffectivePolicy policy, Problems problems, Departures departures) {
     this.policy = policy;
     this.problems = problems;
+    this.departures = departures;
   }
 
   void check() {
@@ -46,9 +48,7 @@ final class EvidenceChecks {
   private void restsOnNothingBarred(Rule rule) {
     for (List<Atom> alternative : Alternatives.of(policy, rule.given())) {
       for (Atom atom : alternative) {
-        policy.barred().stream()
-            .filter(b -> b.finding().equals(atom.finding()))
-            .forEach(b -> notOn(b, atom, rule));
+        policy.vocabulary().require(atom.finding()).barred().ifPresent(b -> notOn(b, atom, rule));
       }
     }
   }
@@ -60,20 +60,25 @@ final class EvidenceChecks {
     } else {
       admitted.retainAll(atom.options());
     }
-    if (!admitted.isEmpty()) {
+    String what =
+        "`"
+            + rule.name()
+            + "` allows on `"
+            + test.finding()
+            + "` being "
+            + String.join(" or ", admitted)
+            + ", which must not count";
+    if (!admitted.isEmpty()
+        && !departures.accepts(rule.layer(), test.finding(), rule.name(), what)) {
       problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.BARRED_EVIDENCE,
-                  rule.place().span(),
-                  "`"
-                      + rule.name()
-                      + "` allows on `"
-                      + test.finding()
-                      + "` being "
-                      + String.join(" or ", admitted)
-                      + ", which must not count")
-              .help(test.because() + " Take it out of the rule."));
+          Diagnostic.error(DiagnosticCode.BARRED_EVIDENCE, rule.place().span(), what)
+              .help(test.because() + " Take it out of the rule. " + orDeclare()));
     }
+  }
+
+  private String orDeclare() {
+    String key = policy.header().buildsOn().isPresent() ? "departs-from-floor" : "accepts-barred";
+    return "Or declare it under `" + key + "`.";
   }
 
   private void canFire(Rule rule) {

@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.tidemark.load.Acceptances;
 import org.tidemark.model.Barred;
+import org.tidemark.model.Departure;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
 import org.tidemark.model.PolicyValue;
+import org.tidemark.model.Statement;
 import org.tidemark.model.Term;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.source.Diagnostic;
@@ -31,9 +33,11 @@ public final class Layering {
   private final Map<String, NamedBand> bands = new LinkedHashMap<>();
   private final Map<String, Term> terms = new LinkedHashMap<>();
   private final Map<String, Barred> barred = new LinkedHashMap<>();
+  private final Map<String, Statement> statements = new LinkedHashMap<>();
   private final Set<String> notStated = new LinkedHashSet<>();
-  private final QuestionStack questions = new QuestionStack(problems);
-  private final CareStack care = new CareStack(problems);
+  private final Departures departures = new Departures(problems);
+  private final QuestionStack questions = new QuestionStack(problems, departures);
+  private final CareStack care = new CareStack(problems, departures);
 
   private Layering(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -57,8 +61,10 @@ public final class Layering {
     if (layers.size() < 2) {
       return Optional.empty();
     }
-    return combine(vocabulary, layers.subList(0, layers.size() - 1))
-        .match(Optional::of, errors -> Optional.empty());
+    Layering below = new Layering(vocabulary);
+    List<Policy> lower = layers.subList(0, layers.size() - 1);
+    lower.forEach(below::add);
+    return Optional.of(below.whole(lower));
   }
 
   private Loaded<EffectivePolicy> stack(List<Policy> layers) {
@@ -67,19 +73,11 @@ public final class Layering {
     if (problems.anyError()) {
       return broken(layers);
     }
-    EffectivePolicy policy =
-        new EffectivePolicy(
-            layers,
-            vocabulary,
-            values,
-            List.copyOf(bands.values()),
-            List.copyOf(terms.values()),
-            List.copyOf(barred.values()),
-            questions.effective(care.calls()),
-            care.whole(),
-            List.copyOf(notStated));
-    PolicyChecks.check(policy, problems);
-    return problems.anyError() ? broken(layers) : problems.conclude(() -> policy);
+    PolicyChecks.check(whole(layers), problems, departures);
+    if (!problems.anyError()) {
+      departures.noneIdle();
+    }
+    return problems.anyError() ? broken(layers) : problems.conclude(() -> whole(layers));
   }
 
   private Loaded<EffectivePolicy> broken(List<Policy> layers) {
@@ -87,21 +85,37 @@ public final class Layering {
     return Loaded.broken(problems.sorted());
   }
 
+  private EffectivePolicy whole(List<Policy> layers) {
+    return new EffectivePolicy(
+        layers,
+        vocabulary,
+        values,
+        List.copyOf(bands.values()),
+        List.copyOf(terms.values()),
+        barred.values().stream().filter(b -> !departures.accepted().contains(b.finding())).toList(),
+        questions.effective(care.calls()),
+        care.whole(),
+        List.copyOf(notStated),
+        departures.departed());
+  }
+
   private void add(Policy layer) {
+    departures.add(layer);
     layer.values().forEach(v -> value(layer.name(), v));
     layer.bands().forEach(this::band);
-    layer.terms().forEach(this::term);
+    layer.terms().forEach(t -> term(layer.name(), t));
     layer.barred().forEach(this::barred);
     questions.add(layer);
     care.add(layer);
     notStated.addAll(layer.notStated());
+    layer.declared().statements().forEach(this::statement);
   }
 
   private void value(String layer, PolicyValue value) {
     List<EffectivePolicy.Say> says =
         values.computeIfAbsent(value.name(), name -> new ArrayList<>());
     if (!says.isEmpty()) {
-      Tightening.check(says.get(says.size() - 1).value(), value, problems);
+      new Tightening(departures, layer).check(says.get(says.size() - 1).value(), value);
     }
     says.add(new EffectivePolicy.Say(layer, value));
   }
@@ -113,22 +127,38 @@ public final class Layering {
     }
   }
 
-  private void term(Term term) {
+  private void term(String layer, Term term) {
     Term below = terms.get(term.name());
     if (below != null && !Narrowing.eachWithinSome(below.alternatives(), term.alternatives())) {
-      problems.add(
+      departures.looser(
+          layer,
+          Departure.Kind.TERM,
+          term.name(),
+          Optional.of(below.place()),
           Diagnostic.error(
                   DiagnosticCode.LOOSER_THAN_FLOOR,
                   term.place().span(),
                   "the term `" + term.name() + "` leaves out alternatives of the layer below")
               .and(below.place().span(), "the layer below has it here")
-              .help("repeat every alternative of the layer below and add to them"));
+              .help(
+                  "repeat every alternative of the layer below and add to them"
+                      + Departures.OR_DECLARE));
     }
     if (below != null) {
-      questions.termIsWidened(term, below);
-      care.termIsWidened(term, below);
+      questions.termIsWidened(layer, term, below);
+      care.termIsWidened(layer, term, below);
     }
     terms.put(term.name(), term);
+  }
+
+  private void statement(Statement statement) {
+    Statement below = statements.putIfAbsent(statement.name(), statement);
+    if (below != null) {
+      alreadyDefined(
+          statement.place().span(),
+          "the statement `" + statement.name() + "`",
+          below.place().span());
+    }
   }
 
   private void barred(Barred test) {

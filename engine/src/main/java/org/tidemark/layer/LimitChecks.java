@@ -42,7 +42,8 @@ final class LimitChecks {
     Stream<Condition> seen =
         policy.care().lapses().stream().flatMap(l -> l.triggers().seen().stream());
     Stream<Condition> after = policy.care().fallbacks().stream().map(f -> f.after());
-    return Stream.concat(rules, Stream.concat(seen, after));
+    Stream<Condition> stated = policy.statements().stream().map(s -> s.given());
+    return Stream.of(rules, seen, after, stated).flatMap(s -> s);
   }
 
   private void check(Atom atom) {

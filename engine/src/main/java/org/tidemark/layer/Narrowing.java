@@ -7,10 +7,11 @@ import org.tidemark.model.Condition;
  * Whether one condition plainly lies within another: each part of the wider one is repeated, or
  * narrowed to fewer options, in the narrower. Refuses more than it must, never less.
  */
-final class Narrowing {
+public final class Narrowing {
   private Narrowing() {}
 
-  static boolean within(Condition narrow, Condition wide) {
+  /** Whether one condition plainly lies within another. */
+  public static boolean within(Condition narrow, Condition wide) {
     List<Condition> have = parts(narrow);
     return parts(wide).stream().allMatch(w -> have.stream().anyMatch(n -> implies(n, w)));
   }

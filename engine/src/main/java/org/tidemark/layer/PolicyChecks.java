@@ -6,7 +6,7 @@ import org.tidemark.source.Problems;
 final class PolicyChecks {
   private PolicyChecks() {}
 
-  static void check(EffectivePolicy policy, Problems problems) {
+  static void check(EffectivePolicy policy, Problems problems, Departures departures) {
     new WayChecks(policy, problems).check();
     if (problems.anyError()) {
       return; // what follows spells the conditions out
@@ -18,7 +18,7 @@ final class PolicyChecks {
     if (problems.anyError()) {
       return; // what follows looks at readings, and a limit that no reading has would only mislead
     }
-    new EvidenceChecks(policy, problems).check();
+    new EvidenceChecks(policy, problems, departures).check();
     new Reach(policy, problems).check();
     new QuestionChecks(policy, problems).check();
     new BandChecks(policy, problems).check();

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.tidemark.model.Axis;
 import org.tidemark.model.Condition;
+import org.tidemark.model.Departure;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Outcome;
 import org.tidemark.model.Policy;
@@ -24,17 +25,32 @@ import org.tidemark.source.Suggestion;
 /** Collects what the layers say of each question. */
 final class QuestionStack {
   private final Problems problems;
+  private final Departures departures;
   private final Map<String, List<Question>> parts = new LinkedHashMap<>();
   private final Map<String, Rule> rules = new LinkedHashMap<>();
 
-  QuestionStack(Problems problems) {
+  QuestionStack(Problems problems, Departures departures) {
     this.problems = problems;
+    this.departures = departures;
   }
 
   void add(Policy layer) {
     List<String> below = List.copyOf(parts.keySet());
+    departures
+        .names(layer.name(), Departure.Kind.RULE)
+        .forEach(rule -> leaveOut(layer.name(), rule));
     layer.questions().forEach(q -> isAsked(q, below));
     layer.questions().forEach(this::add);
+  }
+
+  /** A rule of a layer below that stops something, or takes force, and is not to apply here. */
+  private void leaveOut(String layer, String named) {
+    Rule rule = rules.get(named);
+    if (rule == null || rule.effect() == Effect.ALLOW || rule.effect() == Effect.NOT_YET) {
+      return;
+    }
+    parts.values().forEach(asked -> asked.replaceAll(q -> q.without(named)));
+    departures.leftOut(layer, Departure.Kind.RULE, named, rule.place());
   }
 
   /**
@@ -96,23 +112,33 @@ final class QuestionStack {
         || ways.stream().anyMatch(way -> Narrowing.within(rule.given(), way.given()))) {
       return;
     }
-    problems.add(
+    departures.looser(
+        rule.layer(),
+        Departure.Kind.RULE,
+        rule.name(),
+        Optional.of(ways.get(0).place()),
         Diagnostic.error(
                 DiagnosticCode.LOOSER_THAN_FLOOR,
                 rule.place().span(),
                 "`" + rule.name() + "` allows in a way that the layer below does not")
             .and(ways.get(0).place().span(), "the layer below allows in this way, among others")
-            .help("repeat the whole condition of one of its allow rules and add to it"));
+            .help(
+                "repeat the whole condition of one of its allow rules and add to it"
+                    + Departures.OR_DECLARE));
   }
 
   /** A term that stops things may be widened; one that lets things pass may not. */
-  void termIsWidened(Term term, Term below) {
+  void termIsWidened(String layer, Term term, Term below) {
     if (term.alternatives().equals(below.alternatives())) {
       return;
     }
     for (Rule rule : rules.values()) {
       if (rule.effect() != Effect.NOT_YET && loosens(rule, term.name())) {
-        problems.add(
+        departures.looser(
+            layer,
+            Departure.Kind.TERM,
+            term.name(),
+            Optional.of(below.place()),
             Diagnostic.error(
                     DiagnosticCode.LOOSER_THAN_FLOOR,
                     term.place().span(),
@@ -122,7 +148,7 @@ final class QuestionStack {
                         + rule.name()
                         + "`")
                 .and(rule.place().span(), "the rule uses it here")
-                .help("give the wider term another name"));
+                .help("give the wider term another name" + Departures.OR_DECLARE));
       }
     }
   }

@@ -7,6 +7,7 @@ import org.tidemark.model.Finding;
 import org.tidemark.model.Lapse;
 import org.tidemark.model.PolicyKind;
 import org.tidemark.model.Rule;
+import org.tidemark.model.Statement;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Place;
@@ -24,6 +25,7 @@ final class Reach {
 
   void check() {
     policy.questions().forEach(q -> q.rules().forEach(this::check));
+    policy.statements().forEach(this::check);
     policy.care().lapses().forEach(l -> l.triggers().seen().ifPresent(s -> check(l, s)));
   }
 
@@ -31,6 +33,16 @@ final class Reach {
     if (never(rule.given())) {
       problems.add(
           neverFires("rule `" + rule.name() + "` can never fire", rule.place(), "`given`"));
+    }
+  }
+
+  private void check(Statement statement) {
+    if (never(statement.given())) {
+      problems.add(
+          neverFires(
+              "statement `" + statement.name() + "` speaks of no case",
+              statement.place(),
+              "`given`"));
     }
   }
 

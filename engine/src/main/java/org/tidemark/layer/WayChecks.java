@@ -20,6 +20,7 @@ final class WayChecks {
   }
 
   void check() {
+    statements();
     policy
         .questions()
         .forEach(
@@ -29,6 +30,12 @@ final class WayChecks {
         .care()
         .fallbacks()
         .forEach(f -> check("`after` of `" + f.name() + "`", f.after(), f.place()));
+  }
+
+  private void statements() {
+    policy
+        .statements()
+        .forEach(s -> check("the statement `" + s.name() + "`", s.given(), s.place()));
   }
 
   private void check(String what, Condition condition, Place place) {

@@ -5,15 +5,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.tidemark.model.Barred;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Care;
+import org.tidemark.model.Declared;
+import org.tidemark.model.Departure;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Header;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
 import org.tidemark.model.PolicyValue;
 import org.tidemark.model.Question;
+import org.tidemark.model.Statement;
 import org.tidemark.model.Term;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.source.Diagnostic;
@@ -84,6 +88,10 @@ public final class PolicyLoader {
     Care care = careReader.read(fields);
     List<Question> questions =
         new QuestionsReader(header.name(), known, wording, backings, problems).read(fields);
+    List<Statement> statements =
+        new StatementsReader(header.name(), known, wording, backings, problems)
+            .read(fields, asked(questions, below));
+    List<Departure> departures = new DeparturesReader(header, citations, problems).read(fields);
     List<String> open = fields.texts("not-stated").stream().map(Located::value).toList();
     List<ProseTexts.Prose> prose = ProseTexts.in(root);
     new ProseChecks(known.numbers(), fields.texts(ProseChecks.KEY), problems).check(prose);
@@ -93,7 +101,24 @@ public final class PolicyLoader {
     fields.done();
     Acceptances.refuseErrors(header.control().accepted(), problems);
     return problems.conclude(
-        () -> new Policy(header, values, bands, barred, terms, questions, care, open));
+        () ->
+            new Policy(
+                header,
+                values,
+                bands,
+                barred,
+                terms,
+                questions,
+                care,
+                open,
+                new Declared(statements, departures)));
+  }
+
+  private static Set<String> asked(List<Question> own, List<Policy> below) {
+    Set<String> names = new TreeSet<>();
+    own.forEach(q -> names.add(q.name()));
+    below.forEach(p -> p.questions().forEach(q -> names.add(q.name())));
+    return names;
   }
 
   private static Set<String> belowNames(List<Policy> below) {

@@ -17,6 +17,7 @@ final class ProseTexts {
           "asks",
           "why",
           "because",
+          "says",
           "does-not-rule-out",
           "next",
           "when",

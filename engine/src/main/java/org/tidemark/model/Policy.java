@@ -13,6 +13,7 @@ import java.util.List;
  * @param questions what it decides
  * @param care what it says beside its rules
  * @param notStated what it leaves open, in words
+ * @param declared what it declares about itself
  */
 public record Policy(
     Header header,
@@ -22,7 +23,8 @@ public record Policy(
     List<Term> terms,
     List<Question> questions,
     Care care,
-    List<String> notStated) {
+    List<String> notStated,
+    Declared declared) {
   public Policy {
     values = List.copyOf(values);
     bands = List.copyOf(bands);

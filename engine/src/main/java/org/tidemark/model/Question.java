@@ -32,4 +32,10 @@ public record Question(
     leftToHospital = Ordered.set(leftToHospital);
     rules = List.copyOf(rules);
   }
+
+  /** The same without one of its rules. */
+  public Question without(String rule) {
+    List<Rule> others = rules.stream().filter(r -> !r.name().equals(rule)).toList();
+    return new Question(name, asks, words, speaksOf, leftToHospital, others, place);
+  }
 }

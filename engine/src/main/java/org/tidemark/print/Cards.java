@@ -56,7 +56,7 @@ public final class Cards {
 
   /** A card, or why it cannot be printed. */
   public Loaded<CardPage> page(String name) {
-    Optional<Diagnostic> no = new StripChecks(policy.header(), today).notPrintable();
+    Optional<Diagnostic> no = new StripChecks(policy, today).notPrintable();
     if (no.isPresent()) {
       return Loaded.broken(no.get());
     }
@@ -70,9 +70,18 @@ public final class Cards {
         .orElseGet(() -> Loaded.broken(unknown(name)));
   }
 
+  /** What is looser than the floor is the first thing that the reader of a card must know. */
+  private List<String> banners() {
+    List<String> names =
+        policy.departed().stream().map(d -> d.departure().name().replace('-', ' ')).toList();
+    return names.isEmpty()
+        ? List.of()
+        : List.of("Looser than its floor in: " + String.join(", ", names) + ".");
+  }
+
   private Loaded<CardPage> checklist() {
     CardStrip strip = strip("Before first use", CHECKLIST);
-    Loaded<CardView> view = printer.checklist(CHECKLIST, strip, List.of(), PolicyViews.of(policy));
+    Loaded<CardView> view = printer.checklist(CHECKLIST, strip, banners(), PolicyViews.of(policy));
     return view.match(
         card ->
             done(CHECKLIST, strip, Fingerprint.of(card), printer.page(card), view.diagnostics()),
@@ -96,7 +105,7 @@ public final class Cards {
     return new TrayView(
         strip,
         tray.title(),
-        List.of(),
+        banners(),
         items,
         never,
         ShortForms.in(said),
@@ -116,7 +125,7 @@ public final class Cards {
   }
 
   private CardStrip strip(String title, String name) {
-    return new StripChecks(policy.header(), today)
+    return new StripChecks(policy, today)
         .strip(
             title,
             Fingerprint.letters(policy.name() + "/" + name, 3),

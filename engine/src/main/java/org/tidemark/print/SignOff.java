@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.tidemark.decide.Decision;
 import org.tidemark.decide.Need;
 import org.tidemark.decide.Reason;
+import org.tidemark.layer.Departed;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Effect;
@@ -25,6 +26,7 @@ import org.tidemark.prove.Proof;
 import org.tidemark.prove.Verdict;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
+import org.tidemark.source.Place;
 import org.tidemark.trial.AnswerTable;
 
 /** Gathers what a committee needs on one sheet before it approves a policy. */
@@ -95,7 +97,9 @@ public final class SignOff {
         found.comparison().map(this::answered).orElse(List.of()),
         found.comparison().map(SignOff::note).orElse(""),
         found.tables().stream().map(this::table).toList(),
+        policy.departed().stream().map(SignOff::departed).toList(),
         claims(found.proofs()),
+        stated(found.proofs()),
         found.proofs().stream()
             .filter(p -> !p.verdict().proved())
             .flatMap(SignOff::notProved)
@@ -104,6 +108,12 @@ public final class SignOff {
         found.remarks().stream().flatMap(SignOff::accepted).toList(),
         cards(),
         sources(found.bibliography()));
+  }
+
+  private static SignOffView.Departs departed(Departed one) {
+    String below = one.below().map(Place::toString).orElse("the vocabulary");
+    return new SignOffView.Departs(
+        one.sentence(), one.departure().why(), one.departure().place() + "; " + below);
   }
 
   private static String named(EffectivePolicy edition) {
@@ -215,6 +225,30 @@ public final class SignOff {
         .toList();
   }
 
+  /** What the policy and the layers below it say is always or never so, each with its verdict. */
+  private List<SignOffView.Stated> stated(List<Proof> proofs) {
+    return proofs.stream().flatMap(p -> stated(p).stream()).toList();
+  }
+
+  private Optional<SignOffView.Stated> stated(Proof proof) {
+    StatementWords words = new StatementWords(policy);
+    return StatementWords.behind(policy, proof.claim())
+        .map(
+            s ->
+                new SignOffView.Stated(
+                    proof.claim().sentence(),
+                    words.whole(s),
+                    words.saidBy(s),
+                    verdict(proof.verdict())));
+  }
+
+  private static String verdict(Verdict verdict) {
+    if (verdict.proved()) {
+      return "Proved";
+    }
+    return verdict instanceof Verdict.Refuted ? "Not so" : "Undecided";
+  }
+
   private static Stream<String> notProved(Proof proof) {
     boolean refuted = proof.verdict() instanceof Verdict.Refuted;
     String shown =
@@ -264,6 +298,7 @@ public final class SignOff {
     policy.barred().forEach(b -> ids.addAll(b.sources()));
     policy.terms().forEach(t -> ids.addAll(t.sources()));
     policy.questions().forEach(q -> q.rules().forEach(r -> ids.addAll(r.backing().sources())));
+    policy.statements().forEach(s -> ids.addAll(s.backing().sources()));
     policy.care().lapses().forEach(l -> ids.addAll(l.backing().sources()));
     policy.care().fallbacks().forEach(f -> ids.addAll(f.backing().sources()));
     policy.care().trays().forEach(t -> ids.addAll(t.backing().sources()));

@@ -20,7 +20,9 @@ import java.util.List;
  * @param answered what is answered differently, each with one case
  * @param answeredNote what the list of answers rests on
  * @param tables what is answered at each limit
+ * @param departed in what it is looser than it might be, and says so
  * @param claims what is proved
+ * @param stated what the policy itself says is always or never so
  * @param notProved what is not; a policy with any should not be approved
  * @param warnings warnings about its file that nobody has accepted
  * @param accepted warnings that were accepted, by whom and why
@@ -43,7 +45,9 @@ public record SignOffView(
     List<Answered> answered,
     String answeredNote,
     List<Table> tables,
+    List<Departs> departed,
     List<Claimed> claims,
+    List<Stated> stated,
     List<String> notProved,
     List<String> warnings,
     List<String> accepted,
@@ -55,7 +59,9 @@ public record SignOffView(
     written = List.copyOf(written);
     answered = List.copyOf(answered);
     tables = List.copyOf(tables);
+    departed = List.copyOf(departed);
     claims = List.copyOf(claims);
+    stated = List.copyOf(stated);
     notProved = List.copyOf(notProved);
     warnings = List.copyOf(warnings);
     accepted = List.copyOf(accepted);
@@ -120,6 +126,25 @@ public record SignOffView(
    * @param why by which rules, or what is still open
    */
   public record Cell(String outcome, String word, String why) {}
+
+  /**
+   * Something that the policy says is always or never so.
+   *
+   * @param says its sentence
+   * @param means the cases that it speaks of, and what is answered
+   * @param by who said it, and on what grounds
+   * @param verdict whether it is proved
+   */
+  public record Stated(String says, String means, String by, String verdict) {}
+
+  /**
+   * A declared departure.
+   *
+   * @param what what is looser, who decided it and until when
+   * @param why why
+   * @param places where it stands here, and in the layer below
+   */
+  public record Departs(String what, String why, String places) {}
 
   /**
    * A sort of claim.

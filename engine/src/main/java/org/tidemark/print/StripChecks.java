@@ -1,7 +1,13 @@
 package org.tidemark.print;
 
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.tidemark.layer.Departed;
+import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.model.Departure;
 import org.tidemark.model.Header;
 import org.tidemark.model.Status;
 import org.tidemark.source.Diagnostic;
@@ -10,10 +16,12 @@ import org.tidemark.source.DiagnosticCode;
 /** Whether cards of a policy may be printed today, and what they say about themselves. */
 final class StripChecks {
   private final Header header;
+  private final List<Departure> departures;
   private final LocalDate today;
 
-  StripChecks(Header header, LocalDate today) {
-    this.header = header;
+  StripChecks(EffectivePolicy policy, LocalDate today) {
+    this.header = policy.header();
+    this.departures = policy.departed().stream().map(Departed::departure).toList();
     this.today = today;
   }
 
@@ -46,7 +54,34 @@ final class StripChecks {
                 DiagnosticCode.DATES_OUT_OF_ORDER,
                 "the review date lies before the day of approval",
                 "correct one of the two dates"))
-        : Optional.empty();
+        : departureEnded();
+  }
+
+  /** A card that shows a departure cannot hold longer than the departure does. */
+  private Optional<Diagnostic> departureEnded() {
+    LocalDate from = issued().isAfter(today) ? issued() : today;
+    return departures.stream()
+        .filter(d -> d.endedBefore(from))
+        .findFirst()
+        .map(
+            d ->
+                Diagnostic.error(
+                        DiagnosticCode.DEPARTURE_ENDED,
+                        d.place().span(),
+                        "the departure in the "
+                            + d.kind().word()
+                            + " `"
+                            + d.name()
+                            + "` ended on "
+                            + d.until().map(CardDate::words).orElse(""))
+                    .help("end it in the policy, or have it approved again with a later day"));
+  }
+
+  private LocalDate useUntil() {
+    return Stream.concat(
+            header.reviewBy().stream(), departures.stream().flatMap(d -> d.until().stream()))
+        .min(Comparator.naturalOrder())
+        .orElse(today);
   }
 
   CardStrip strip(String title, String code, String forWhom) {
@@ -57,7 +92,7 @@ final class StripChecks {
         forWhom,
         Integer.toString(header.edition()),
         issued(),
-        header.reviewBy().orElse(today),
+        useUntil(),
         header.approval().map(Header.Approval::by).orElse(header.owner()),
         header.approval().map(Header.Approval::reference).orElse("no reference yet"),
         1,

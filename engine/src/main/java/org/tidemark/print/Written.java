@@ -5,14 +5,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tidemark.layer.Departed;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Contact;
 import org.tidemark.model.Fallback;
 import org.tidemark.model.NamedBand;
+import org.tidemark.model.Outcome;
 import org.tidemark.model.Rule;
 import org.tidemark.model.Scope;
+import org.tidemark.model.Statement;
 import org.tidemark.model.Step;
 
 /**
@@ -36,6 +40,8 @@ final class Written {
     written.numbers();
     policy.questions().forEach(written::question);
     written.care();
+    policy.statements().forEach(written::statement);
+    policy.departed().forEach(written::departed);
     written.put("Left open", String.join("; ", policy.notStated()));
     return written.items;
   }
@@ -76,6 +82,11 @@ final class Written {
   }
 
   private void question(EffectiveQuestion question) {
+    String words =
+        Stream.of(Outcome.values())
+            .map(o -> o.word() + ": " + question.word(o))
+            .collect(Collectors.joining("; "));
+    put(said("Question", question.name()), question.asks() + " " + words + ".");
     question.rules().forEach(r -> put(said("Rule of " + question.name(), r.name()), rule(r)));
   }
 
@@ -92,6 +103,18 @@ final class Written {
     rule.running().ifPresent(r -> text.append(" What runs: ").append(r.word()).append('.'));
     rule.contact().ifPresent(c -> text.append(" Call: ").append(c).append('.'));
     return text.toString();
+  }
+
+  private void departed(Departed one) {
+    String kind = "Departs in the " + one.departure().kind().word();
+    put(said(kind, one.departure().name()), one.sentence() + " Why: " + one.departure().why());
+  }
+
+  private void statement(Statement statement) {
+    StatementWords words = new StatementWords(policy);
+    put(
+        said("Statement", statement.name()),
+        policy.fill(statement.says()) + " " + words.whole(statement));
   }
 
   private void care() {
@@ -134,7 +157,7 @@ final class Written {
     return texts.stream().map(policy::fill).collect(Collectors.joining("; "));
   }
 
-  private static String said(String kind, String name) {
+  static String said(String kind, String name) {
     return kind + ": " + name.replace('-', ' ');
   }
 }

@@ -21,7 +21,11 @@ public record Claim(Kind kind, String question, Optional<String> subject, String
     BARRED_NEVER_LOOSENS("A test that must not count never moves an answer towards proceed."),
     NOTHING_KNOWN_NEVER_PROCEEDS(
         "What is not recorded never proceeds where everything that could be recorded would not."),
-    NEVER_LOOSER_THAN_FLOOR("No answer is less cautious than the floor's.");
+    NEVER_LOOSER_THAN_FLOOR("No answer is less cautious than the floor's."),
+    LIST_NEVER_LOOSER(
+        "No number, lapse, ban, list or scope that a search cannot see is looser than the floor's."),
+    ALWAYS("What the policy says is always so is so."),
+    NEVER("What the policy says is never so is never so.");
 
     private final String promise;
 

@@ -38,7 +38,7 @@ final class FloorClaims {
                 + question
                 + "` is less cautious than the answer of `"
                 + floor.name()
-                + "`.");
+                + (declared() ? "`, but for what is declared as a departure." : "`."));
     return new Proof(claim, verdict(question, both.get(0), both.get(1)));
   }
 
@@ -72,6 +72,10 @@ final class FloorClaims {
 
   private static List<Box> others(Stream<Box> boxes, Set<Box> than) {
     return boxes.filter(b -> !than.contains(b)).toList();
+  }
+
+  private boolean declared() {
+    return policy.departed().stream().anyMatch(d -> d.departure().layer().equals(policy.name()));
   }
 
   /**

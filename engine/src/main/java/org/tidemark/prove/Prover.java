@@ -31,17 +31,19 @@ public final class Prover {
    * Proves or refutes every claim about a policy.
    *
    * @param policy the policy
-   * @param floor the policy that it builds on, alone, if there is one
+   * @param floor the policy that it is held against, if there is one
    */
   public List<Proof> prove(EffectivePolicy policy, Optional<EffectivePolicy> floor) {
     List<Proof> proofs = new ArrayList<>();
     for (EffectiveQuestion question : policy.questions()) {
       proofs.addAll(new QuestionClaims(policy, question, budget).prove());
       proofs.addAll(new PairClaims(policy, question, budget).prove());
+      proofs.addAll(new StatementClaims(policy, question, budget).prove());
       floor
           .filter(f -> f.question(question.name()).isPresent())
           .ifPresent(f -> proofs.add(new FloorClaims(policy, f, budget).prove(question.name())));
     }
+    floor.ifPresent(f -> proofs.addAll(new ListClaims(policy, f).prove()));
     return List.copyOf(proofs);
   }
 

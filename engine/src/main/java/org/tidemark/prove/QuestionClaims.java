@@ -21,7 +21,7 @@ import org.tidemark.model.Outcome;
 
 /** The claims about one question that look at one case at a time. */
 final class QuestionClaims {
-  private static final Witness NO_CASE =
+  static final Witness NO_CASE =
       new Witness(Findings.NONE, List.of(), List.of("There is no such case."));
 
   private final CompiledQuestion compiled;

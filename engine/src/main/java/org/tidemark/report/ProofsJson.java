@@ -2,7 +2,10 @@ package org.tidemark.report;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.model.Statement;
+import org.tidemark.print.StatementWords;
 import org.tidemark.prove.Change;
 import org.tidemark.prove.Comparison;
 import org.tidemark.prove.Proof;
@@ -20,20 +23,32 @@ public final class ProofsJson {
           json.text("policy", policy.name());
           json.number("edition", policy.header().edition());
           json.flag("all-proved", proofs.stream().allMatch(p -> p.verdict().proved()));
-          json.objects("claims", proofs, ProofsJson::proof);
+          json.objects("departures", policy.departed(), DepartedJson::departed);
+          json.objects("claims", proofs, (one, proof) -> proof(one, policy, proof));
           json.objects("remarks", remarks, DiagnosticsJson::problem);
         });
   }
 
-  private static void proof(Json json, Proof proof) throws IOException {
+  private static void proof(Json json, EffectivePolicy policy, Proof proof) throws IOException {
     json.text("claim", proof.claim().kind().word());
-    json.text("question", proof.claim().question());
+    json.text("question", Optional.of(proof.claim().question()).filter(q -> !q.isEmpty()));
     json.text("about", proof.claim().subject());
     json.text("sentence", proof.claim().sentence());
+    stated(json, policy, StatementWords.behind(policy, proof.claim()));
     json.text("verdict", verdict(proof.verdict()));
     if (proof.verdict() instanceof Verdict.Refuted refuted) {
       json.object("case", one -> witness(one, refuted.witness()));
     }
+  }
+
+  private static void stated(Json json, EffectivePolicy policy, Optional<Statement> statement)
+      throws IOException {
+    StatementWords words = new StatementWords(policy);
+    json.text("given", statement.map(words::given));
+    json.text("answer", statement.map(words::answer));
+    json.text("said-by", statement.map(Statement::layer));
+    json.text("because", statement.flatMap(Statement::because).map(policy::fill));
+    json.texts("sources", statement.map(s -> s.backing().sources()).orElse(List.of()));
   }
 
   private static String verdict(Verdict verdict) {

@@ -1,7 +1,10 @@
 package org.tidemark.report;
 
 import java.util.List;
+import java.util.Optional;
+import org.tidemark.layer.Departed;
 import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.print.StatementWords;
 import org.tidemark.prove.Change;
 import org.tidemark.prove.Comparison;
 import org.tidemark.prove.Proof;
@@ -19,23 +22,48 @@ public final class ProofsText {
     sheet.line(policy.header().title() + ", edition " + policy.header().edition());
     long proved = proofs.stream().filter(p -> p.verdict().proved()).count();
     sheet.paragraph(proved + " of " + proofs.size() + " claims proved, over every case.");
-    proofs.stream().filter(p -> !p.verdict().proved()).forEach(p -> notProved(sheet, p));
+    proofs.stream().filter(p -> !p.verdict().proved()).forEach(p -> notProved(sheet, policy, p));
+    departed(sheet, policy);
     sheet.heading("Proved");
-    proofs.stream()
-        .filter(p -> p.verdict().proved())
-        .forEach(p -> sheet.hanging("  - ", p.claim().sentence()));
+    proofs.stream().filter(p -> p.verdict().proved()).forEach(p -> proved(sheet, policy, p));
     AcceptedText.append(sheet, remarks);
     return sheet.toString();
   }
 
-  private static void notProved(Sheet sheet, Proof proof) {
+  private static void departed(Sheet sheet, EffectivePolicy policy) {
+    if (policy.departed().isEmpty()) {
+      return;
+    }
+    sheet.heading("!! LOOSER, AND DECLARED");
+    for (Departed one : policy.departed()) {
+      sheet.hanging("  - ", one.sentence() + " Why: " + one.departure().why());
+      sheet.line("    Here:  " + one.departure().place());
+      one.below().ifPresent(below -> sheet.line("    Below: " + below));
+    }
+  }
+
+  private static void proved(Sheet sheet, EffectivePolicy policy, Proof proof) {
+    sheet.hanging("  - ", proof.claim().sentence());
+    stated(policy, proof).ifPresent(words -> sheet.hanging("    ", words));
+  }
+
+  /** What a policy's own statement comes to, and who said it. */
+  private static Optional<String> stated(EffectivePolicy policy, Proof proof) {
+    StatementWords words = new StatementWords(policy);
+    return StatementWords.behind(policy, proof.claim())
+        .map(s -> words.whole(s) + " " + words.saidBy(s));
+  }
+
+  private static void notProved(Sheet sheet, EffectivePolicy policy, Proof proof) {
     if (proof.verdict() instanceof Verdict.Refuted refuted) {
       sheet.heading("!! NOT SO: " + proof.claim().kind().word());
       sheet.paragraph(proof.claim().sentence());
+      stated(policy, proof).ifPresent(sheet::paragraph);
       witness(sheet, refuted.witness());
     } else {
       sheet.heading("?? UNDECIDED: " + proof.claim().kind().word());
       sheet.paragraph(proof.claim().sentence());
+      stated(policy, proof).ifPresent(sheet::paragraph);
       sheet.paragraph(
           "It could not be settled in "
               + ((Verdict.Undecided) proof.verdict()).steps()

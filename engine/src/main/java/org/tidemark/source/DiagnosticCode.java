@@ -86,6 +86,9 @@ public enum DiagnosticCode {
   UNUSED("Nothing in the policy uses the name."),
   // layers
   LOOSER_THAN_FLOOR("A layer loosens what the layer below it asks."),
+  DEPARTS_FROM_NOTHING("A departure is declared where nothing is looser."),
+  CLAIM_NOT_PROVED("A policy is to be printed or signed, and a claim about it is not proved."),
+  DEPARTURE_ENDED("A departure from the floor has ended."),
   OUTSIDE_FLOOR_SCOPE("A layer covers patients that the layer below it does not."),
   ALREADY_DEFINED("A layer gives a name that a layer below has already given."),
   EDITION_NOT_HIGHER("The edition is not above the one that it changed."),

@@ -17,6 +17,8 @@ final class CaseFiles {
           "limits.txt",
           "rules.txt",
           "lapses.txt",
+          "statements.txt",
+          "departures.txt",
           "vocabularies.txt",
           "findings.txt",
           "records.txt",

@@ -16,6 +16,7 @@ import org.tidemark.model.Band;
 import org.tidemark.model.Bound;
 import org.tidemark.model.Care;
 import org.tidemark.model.Condition;
+import org.tidemark.model.Declared;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
@@ -100,7 +101,8 @@ class OpenBandTest {
             List.of(),
             List.of(use),
             care,
-            List.of());
+            List.of(),
+            Declared.NOTHING);
     return Layering.combine(new Vocabulary("v", 1, List.of(drained)), List.of(policy))
         .match(
             p -> p,

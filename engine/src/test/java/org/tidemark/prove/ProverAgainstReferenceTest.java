@@ -19,6 +19,7 @@ import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Outcome;
 import org.tidemark.model.Rule;
+import org.tidemark.model.Statement;
 import org.tidemark.model.Value;
 import org.tidemark.model.Worse;
 import org.tidemark.testkit.GeneratedPolicies;
@@ -53,7 +54,9 @@ class ProverAgainstReferenceTest {
             Claim.Kind.RULE_MATTERS,
             Claim.Kind.ALLOW_CAN_PROCEED,
             Claim.Kind.WORSE_NEVER_LOOSENS,
-            Claim.Kind.NEVER_LOOSER_THAN_FLOOR)) {
+            Claim.Kind.NEVER_LOOSER_THAN_FLOOR,
+            Claim.Kind.ALWAYS,
+            Claim.Kind.NEVER)) {
       assertEquals(both, seen.get(kind), kind + " is both proved and refuted by some policy");
     }
     assertTrue(seen.containsKey(Claim.Kind.NOTHING_KNOWN_NEVER_PROCEEDS));
@@ -86,8 +89,29 @@ class ProverAgainstReferenceTest {
             cases.stream().anyMatch(c -> outcome(c) != Outcome.PROCEED);
         case NEVER_LOOSER_THAN_FLOOR ->
             cases.stream().noneMatch(c -> outcome(c).compareTo(floorOutcome(c)) < 0);
+        case ALWAYS, NEVER -> holds(policy.statement(subject).orElseThrow());
+        case LIST_NEVER_LOOSER -> policy.question("use").isPresent();
         case BARRED_NEVER_LOOSENS -> throw new AssertionError("generated policies bar nothing");
       };
+    }
+
+    private boolean holds(Statement statement) {
+      List<Outcome> answers =
+          cases.stream()
+              .filter(c -> ReferenceEvaluator.holds(policy, statement.given(), c))
+              .map(this::outcome)
+              .toList();
+      return !answers.isEmpty() && answers.stream().allMatch(o -> agrees(statement, o));
+    }
+
+    /** More cautious than what is always asked will do. */
+    private static boolean agrees(Statement statement, Outcome answer) {
+      if (statement.mode() == Statement.Mode.NEVER) {
+        return answer != statement.answer();
+      }
+      return statement.answer() == Outcome.PROCEED
+          ? answer == Outcome.PROCEED
+          : answer.compareTo(statement.answer()) >= 0;
     }
 
     private Set<String> fired(Map<String, Value> c) {

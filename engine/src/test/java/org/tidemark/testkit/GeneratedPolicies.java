@@ -15,6 +15,7 @@ import org.tidemark.model.Band;
 import org.tidemark.model.Bound;
 import org.tidemark.model.Care;
 import org.tidemark.model.Condition;
+import org.tidemark.model.Declared;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
@@ -27,6 +28,7 @@ import org.tidemark.model.Question;
 import org.tidemark.model.Rule;
 import org.tidemark.model.Scope;
 import org.tidemark.model.Standing;
+import org.tidemark.model.Statement;
 import org.tidemark.model.Status;
 import org.tidemark.model.Term;
 import org.tidemark.model.Value;
@@ -44,6 +46,7 @@ public final class GeneratedPolicies {
   private static final Place NOWHERE = Place.at(SourceText.of("generated", "x").beginning());
   private static final Rule.Backing LOCAL = new Rule.Backing(Standing.LOCAL, List.of());
 
+  private final long seed;
   private final Random random;
 
   /** Draws of its own, so that the rest of a seed's policy stays as it is. */
@@ -54,12 +57,14 @@ public final class GeneratedPolicies {
   private final Optional<Trimmings> trimmings;
 
   private GeneratedPolicies(long seed) {
+    this.seed = seed;
     this.random = new Random(seed);
     this.counting = new Random(seed + 17);
     this.trimmings = Optional.empty();
   }
 
   private GeneratedPolicies(long seed, Trimmings trimmings) {
+    this.seed = seed;
     this.random = new Random(seed);
     this.counting = new Random(seed + 17);
     this.trimmings = Optional.of(trimmings);
@@ -123,14 +128,43 @@ public final class GeneratedPolicies {
             "use", Optional.of("May it be used?"), Map.of(), Set.of(), Set.of(), sound, NOWHERE);
     Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
     Policy policy =
-        new Policy(header(), List.of(), List.of(), List.of(), terms, List.of(use), care, List.of());
-    return combined(
-            trimmings.map(t -> t.put(policy, findings, this::combined, this::given)).orElse(policy))
+        new Policy(
+            header(),
+            List.of(),
+            List.of(),
+            List.of(),
+            terms,
+            List.of(use),
+            care,
+            List.of(),
+            Declared.NOTHING);
+    Policy trimmed =
+        trimmings.map(t -> t.put(policy, findings, this::combined, this::given)).orElse(policy);
+    List<Statement> stated =
+        new GeneratedStatements(seed, findings).about(sound, s -> accepts(trimmed, s));
+    return combined(stating(trimmed, stated))
         .match(
             p -> p,
             errors -> {
               throw new AssertionError(errors.toString());
             });
+  }
+
+  private boolean accepts(Policy policy, Statement statement) {
+    return combined(stating(policy, List.of(statement))).match(p -> true, errors -> false);
+  }
+
+  private static Policy stating(Policy policy, List<Statement> statements) {
+    return new Policy(
+        policy.header(),
+        policy.values(),
+        policy.bands(),
+        policy.barred(),
+        policy.terms(),
+        policy.questions(),
+        policy.care(),
+        policy.notStated(),
+        new Declared(statements, List.of()));
   }
 
   private Loaded<EffectivePolicy> combined(Policy policy) {

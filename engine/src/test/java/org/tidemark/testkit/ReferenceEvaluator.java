@@ -65,6 +65,12 @@ public final class ReferenceEvaluator implements Condition.Visitor<Optional<Bool
     return Outcome.HOLD;
   }
 
+  /** Whether a condition holds in a case. */
+  public static boolean holds(
+      EffectivePolicy policy, Condition condition, Map<String, Value> known) {
+    return condition.accept(new ReferenceEvaluator(policy, known)).orElse(false);
+  }
+
   private boolean holds(Rule rule) {
     return rule.given().accept(this).orElse(false);
   }

@@ -173,7 +173,8 @@ final class Trimmings {
         plain.terms(),
         List.of(question),
         care,
-        List.of());
+        List.of(),
+        plain.declared());
   }
 
   private static PolicyValue value(String name, PolicyValue.Content content) {
@@ -197,7 +198,8 @@ final class Trimmings {
         policy.terms(),
         policy.questions(),
         policy.care(),
-        policy.notStated());
+        policy.notStated(),
+        policy.declared());
   }
 
   /** Half of the policies are for some patients only. */
@@ -234,6 +236,7 @@ final class Trimmings {
         policy.terms(),
         policy.questions(),
         policy.care(),
-        policy.notStated());
+        policy.notStated(),
+        policy.declared());
   }
 }

@@ -18,6 +18,7 @@ import org.tidemark.model.Band;
 import org.tidemark.model.Bound;
 import org.tidemark.model.Care;
 import org.tidemark.model.Condition;
+import org.tidemark.model.Declared;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
@@ -195,7 +196,15 @@ class GapReportTest {
     Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
     Policy policy =
         new Policy(
-            header(), List.of(), List.of(), List.of(), List.of(), List.of(use), care, List.of());
+            header(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(use),
+            care,
+            List.of(),
+            Declared.NOTHING);
     return Shipped.sound(Layering.combine(new Vocabulary("table", 1, findings), List.of(policy)));
   }
 

@@ -90,6 +90,97 @@ class ShippedPoliciesProveTest {
         refuted.stream().flatMap(p -> p.claim().subject().stream()).toList());
   }
 
+  /** What the floor says of every answer is claimed of each policy above it, and of itself. */
+  @Test
+  void whatTheFloorSaysBindsTheHospital() {
+    assertEquals(
+        List.of("no-passing-without-help", "elsewhere-is-escalated", "only-two-ways-to-begin"),
+        stated(Shipped.policy(Shipped.FLOOR)));
+    assertEquals(
+        List.of(
+            "elsewhere-is-escalated",
+            "fresh-operation-goes-to-the-surgeons",
+            "no-lone-reader-near-the-limit",
+            "no-passing-without-help",
+            "only-two-ways-to-begin"),
+        stated(Shipped.policy(Shipped.HOSPITAL)).stream().sorted().toList());
+  }
+
+  private static List<String> stated(EffectivePolicy policy) {
+    return new Prover()
+        .prove(policy, Optional.empty()).stream()
+            .map(Proof::claim)
+            .filter(c -> c.kind() == Claim.Kind.ALWAYS || c.kind() == Claim.Kind.NEVER)
+            .flatMap(c -> c.subject().stream())
+            .toList();
+  }
+
+  /** The second reader is asked for only where two readers differ: one reader alone is enough. */
+  @Test
+  void aStatementThatTheRulesDoNotKeepIsRefutedWithACase() {
+    String looser =
+        Shipped.text(HOSPITAL_FILE)
+            .replace("ph-readers: [one, two-differ]}", "ph-readers: [two-differ]}");
+    List<Proof> refuted = refuted(new Prover().prove(onFloor(looser), Optional.empty()));
+    assertEquals(
+        List.of("Near the limit nothing goes down on the word of one reader."),
+        refuted.stream().map(p -> p.claim().sentence()).toList());
+    Verdict.Refuted shown = (Verdict.Refuted) refuted.get(0).verdict();
+    assertTrue(
+        shown.witness().words().contains("Who has read this strip? One person"),
+        shown.witness().words()::toString);
+    assertEquals(
+        List.of("example-general-adult: Proceed (Every possibility left open proceeds.)"),
+        shown.witness().answers());
+  }
+
+  /** A ward that waits longer before it calls is told of the floor's own words. */
+  @Test
+  void aLayerThatLosesARuleOfTheFloorBreaksTheFloorsWord() {
+    String weak =
+        cut(
+            Shipped.text(Shipped.FLOOR + "/policy.yaml"),
+            "      - rule: wrong-place",
+            "      - rule: breathing-trouble-stops");
+    List<Proof> refuted = refuted(new Prover().prove(alone(weak), Optional.empty()));
+    assertTrue(
+        refuted.stream()
+            .anyMatch(p -> p.claim().subject().equals(Optional.of("elsewhere-is-escalated"))),
+        refuted::toString);
+  }
+
+  /** The floor made stricter where no search over findings would see it. */
+  @Test
+  void aLooserListClockOrBanIsRefutedWithBothPlaces() {
+    String strict =
+        Shipped.text(Shipped.FLOOR + "/policy.yaml")
+            .replace("    is: 24", "    is: 6")
+            .replace("on: [vomited, retched, coughing-bout]", "on: [vomited, retched, suctioned]")
+            .replace("    - step: water\n      never:", "    - step: soup\n      never:")
+            .replace("\"what to do now\"]", "\"what to do now\", \"who read it\"]")
+            .replace("Do not put litmus paper on a tray.", "Do not put litmus on a tray.")
+            .replace("speaks-of: [position, signs]", "speaks-of: [position, signs, posture]")
+            .replace("left-to-hospital: [signs]", "left-to-hospital: [signs, posture]");
+    List<Proof> refuted =
+        refuted(new Prover().prove(Shipped.policy(Shipped.HOSPITAL), Optional.of(alone(strict))));
+    assertEquals(
+        List.of(
+            "value check-every",
+            "question use",
+            "lapse vomiting-or-coughing",
+            "steps fallback",
+            "tray every-tray",
+            "record at-film"),
+        refuted.stream()
+            .filter(p -> p.claim().kind() == Claim.Kind.LIST_NEVER_LOOSER)
+            .flatMap(p -> p.claim().subject().stream())
+            .toList());
+    Verdict.Refuted clock = (Verdict.Refuted) refuted.get(refuted.size() - 6).verdict();
+    assertTrue(
+        clock.witness().answers().get(0).startsWith("The floor has it here: changed.yaml:"),
+        clock.witness().answers()::toString);
+  }
+
   private static Verdict againstFloor(EffectivePolicy floor, String question) {
     return new Prover()
         .prove(Shipped.policy(Shipped.HOSPITAL), Optional.of(floor)).stream()

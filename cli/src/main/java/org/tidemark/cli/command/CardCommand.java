@@ -1,6 +1,8 @@
 package org.tidemark.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.Tidemark;
 import org.tidemark.cli.options.PolicyOptions;
@@ -11,6 +13,7 @@ import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.print.CardPage;
 import org.tidemark.print.Cards;
 import org.tidemark.report.CardsJson;
+import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,7 +25,7 @@ import picocli.CommandLine.Parameters;
     name = "card",
     description = {
       "Writes a bedside card as an HTML page that prints on one sheet.",
-      "Nothing is printed from a floor, or after the policy's review date."
+      "Nothing is printed from a floor, after the policy's review date, or while a claim about the policy is not proved (see the verb prove)."
     },
     footer = {
       "",
@@ -90,8 +93,16 @@ final class CardCommand extends Verb {
     }
     Loaded<CardPage> page = cards.page(name);
     return page.match(
-        card -> write(card, page),
+        card -> proved(tidemark, policy).orElseGet(() -> write(card, page)),
         broken -> console().refuse(broken, json, ExitCode.POLICY_BROKEN));
+  }
+
+  /** What is wrong with a policy must not hang on a wall. */
+  private Optional<ExitCode> proved(Tidemark tidemark, EffectivePolicy policy) {
+    List<Diagnostic> missing = tidemark.notProved(policy);
+    return missing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(console().refuse(missing, json, ExitCode.NOT_SO));
   }
 
   private ExitCode write(CardPage card, Loaded<CardPage> page) {

@@ -50,7 +50,7 @@ final class ProveCommand extends Verb {
   }
 
   private ExitCode prove(EffectivePolicy effective) {
-    List<Proof> proofs = new Prover().prove(effective, effective.below());
+    List<Proof> proofs = new Prover().prove(effective, effective.heldAgainst());
     console()
         .answer(
             json

@@ -1,6 +1,7 @@
 package org.tidemark.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tidemark.Tidemark;
@@ -10,6 +11,7 @@ import org.tidemark.cli.output.Console;
 import org.tidemark.cli.output.ExitCode;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.report.CardsJson;
+import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,7 +64,7 @@ final class SignOffCommand extends Verb {
     return policy.match(
         sound ->
             earlier.match(
-                before -> write(tidemark.signOff(policy, before, today.day())),
+                before -> write(tidemark, sound, tidemark.signOff(policy, before, today.day())),
                 broken -> noPolicy(broken, json)),
         broken -> noPolicy(broken, json));
   }
@@ -73,12 +75,13 @@ final class SignOffCommand extends Verb {
         : tidemark.policy(since).match(p -> Loaded.good(Optional.of(p)), Loaded::broken);
   }
 
-  private ExitCode write(Loaded<String> page) {
+  private ExitCode write(Tidemark tidemark, EffectivePolicy policy, Loaded<String> page) {
     return page.match(
-        this::write, broken -> console().refuse(broken, json, ExitCode.POLICY_BROKEN));
+        html -> write(tidemark, policy, html),
+        broken -> console().refuse(broken, json, ExitCode.POLICY_BROKEN));
   }
 
-  private ExitCode write(String html) {
+  private ExitCode write(Tidemark tidemark, EffectivePolicy policy, String html) {
     String trouble = new OutFile(out, replace).write(html);
     if (!trouble.isEmpty()) {
       return wrong(trouble);
@@ -88,6 +91,8 @@ final class SignOffCommand extends Verb {
             json
                 ? CardsJson.sheet(out.toString())
                 : "Wrote " + out + ". Print it, or open it in a browser.\n");
-    return ExitCode.DONE;
+    List<Diagnostic> missing = tidemark.notProved(policy);
+    console().remarks(json ? List.of() : missing);
+    return missing.isEmpty() ? ExitCode.DONE : ExitCode.NOT_SO;
   }
 }

@@ -46,9 +46,10 @@ public final class Agreement {
   public Agreement compare(
       EffectivePolicy policy, Optional<EffectivePolicy> floor, List<Proof> proofs) {
     deciders.clear();
+    List<Proof> searched = proofs.stream().filter(Agreement::isSearched).toList();
     Map<List<String>, Proof> left = new LinkedHashMap<>();
-    proofs.forEach(p -> left.put(key(p.claim()), p));
-    if (left.size() != proofs.size()) {
+    searched.forEach(p -> left.put(key(p.claim()), p));
+    if (left.size() != searched.size()) {
       disagreements.add("a claim was made twice");
     }
     for (EffectiveQuestion question : policy.questions()) {
@@ -59,10 +60,15 @@ public final class Agreement {
           compare(oracle, sought, key, Optional.ofNullable(left.remove(key)));
         }
       }
-      diagrams(new BddOracle(policy, floor, question), question.name(), proofs);
+      diagrams(policy, new BddOracle(policy, floor, question), question.name(), proofs);
     }
     left.keySet().forEach(k -> disagreements.add(k + " is not known to Z3"));
     return this;
+  }
+
+  /** Lists are held against lists, and no case is looked for. */
+  private static boolean isSearched(Proof proof) {
+    return proof.claim().kind() != Claim.Kind.LIST_NEVER_LOOSER;
   }
 
   private static List<String> key(Claim claim) {
@@ -72,14 +78,15 @@ public final class Agreement {
   private void compare(Z3Oracle oracle, Sought sought, List<String> key, Optional<Proof> proof) {
     List<Shown> found = oracle.find(sought);
     found.forEach(this::replay);
-    boolean holds = found.isEmpty() != sought.mustExist();
+    boolean spoken = sought.speaksOf().map(oracle::exists).orElse(true);
+    boolean holds = spoken && found.isEmpty() != sought.mustExist();
     (holds ? proved : refuted).merge(sought.kind(), 1, Integer::sum);
     if (proof.isEmpty()) {
       mayGoUnsaid(sought, holds, key);
     } else if (proof.get().verdict() instanceof Verdict.Refuted no) {
       if (holds) {
         disagreements.add(key + " is refuted, and Z3 proves it");
-      } else if (!sought.mustExist()) {
+      } else if (spoken && !sought.mustExist()) {
         witness(oracle, sought, key, no);
       }
     } else if (!(proof.get().verdict() instanceof Verdict.Proved)) {
@@ -89,13 +96,16 @@ public final class Agreement {
     }
   }
 
-  private void diagrams(BddOracle oracle, String question, List<Proof> proofs) {
+  private void diagrams(
+      EffectivePolicy policy, BddOracle oracle, String question, List<Proof> proofs) {
     for (Proof proof : proofs) {
       if (proof.claim().question().equals(question)) {
         Optional<Boolean> holds =
             switch (proof.claim().kind()) {
               case NO_GAP -> Optional.of(oracle.noGap());
               case NEVER_LOOSER_THAN_FLOOR -> oracle.neverLooserThanFloor();
+              case ALWAYS, NEVER ->
+                  proof.claim().subject().flatMap(policy::statement).map(oracle::holds);
               default -> Optional.empty();
             };
         holds.ifPresent(h -> diagram(proof, h));

@@ -7,24 +7,28 @@ import java.util.Set;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Outcome;
+import org.tidemark.model.Statement;
 
 /**
- * Decides two claims about one question with decision diagrams: that no case is left without a
- * rule, and that no answer is looser than the floor's.
+ * Decides some claims about one question with decision diagrams: that no case is left without a
+ * rule, that no answer is looser than the floor's, and what the policy says is always or never so.
  */
 final class BddOracle {
+  private final EffectivePolicy policy;
   private final BddLogic logic;
   private final int possible;
   private final Told<Integer> told;
   private final Optional<Told<Integer>> below;
 
   BddOracle(EffectivePolicy policy, Optional<EffectivePolicy> floor, EffectiveQuestion question) {
+    this.policy = policy;
     List<Spoken> mine = Spoken.of(policy, question);
     Set<String> names = new LinkedHashSet<>();
     Set<String> mentioned = mentions(policy, mine);
     Optional<List<Spoken>> others =
         floor.flatMap(f -> f.question(question.name()).map(q -> Spoken.of(f, q)));
     others.ifPresent(o -> mentioned.addAll(mentions(floor.orElseThrow(), o)));
+    mentioned.addAll(Mentions.of(policy, policy.statements().stream().map(Statement::given)));
     policy.vocabulary().names().stream().filter(mentioned::contains).forEach(names::add);
     this.logic = new BddLogic(policy.vocabulary(), names);
     this.possible = logic.all(List.of(logic.domains(), Told.laws(logic, policy, names)));
@@ -38,6 +42,13 @@ final class BddOracle {
 
   private boolean never(List<Integer> formulas) {
     return !logic.canBe(logic.all(List.of(possible, logic.all(formulas))));
+  }
+
+  /** Some case is as the statement says, and none of those is answered otherwise. */
+  boolean holds(Statement statement) {
+    int given = statement.given().accept(new ConditionTeller<>(logic, policy)).yes();
+    List<Integer> belied = Stated.rulesOut(statement).stream().map(told::is).toList();
+    return !never(List.of(given)) && never(List.of(given, logic.any(belied)));
   }
 
   boolean noGap() {

@@ -17,6 +17,7 @@ import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Outcome;
+import org.tidemark.model.Statement;
 import org.tidemark.model.Worse;
 import org.tidemark.prove.Claim;
 
@@ -45,6 +46,7 @@ final class Z3Claims {
     this.own = mentions(policy, mine);
     this.every = new LinkedHashSet<>(own);
     this.floor.ifPresent(f -> every.addAll(mentions(f, floorRules(f))));
+    every.addAll(Mentions.of(policy, statements().stream().map(Statement::given)));
     this.logic = new Z3Logic(context, policy.vocabulary(), every, "");
     this.told = new Told<>(logic, policy, mine);
     this.below = this.floor.map(f -> new Told<>(logic, f, floorRules(f)));
@@ -97,7 +99,29 @@ final class Z3Claims {
     told.rules().forEach(r -> rule(r, all));
     own.forEach(f -> pairs(policy.vocabulary().require(f), all));
     below.ifPresent(b -> all.add(floor(b)));
+    statements().forEach(s -> all.add(statement(s)));
     return all;
+  }
+
+  private List<Statement> statements() {
+    return policy.statements().stream().filter(s -> s.question().equals(question.name())).toList();
+  }
+
+  /** Some case is as the statement says, and none of those is answered otherwise. */
+  private Sought statement(Statement statement) {
+    Set<String> looksAt = new LinkedHashSet<>(own);
+    looksAt.addAll(Mentions.of(policy, Stream.of(statement.given())));
+    BoolExpr given = statement.given().accept(new ConditionTeller<>(logic, policy)).yes();
+    BoolExpr spoken = logic.all(List.of(Told.laws(logic, policy, looksAt), given));
+    BoolExpr belied = logic.any(Stated.rulesOut(statement).stream().map(o -> told.is(o)).toList());
+    return new Sought(
+        Stated.kind(statement),
+        Optional.of(statement.name()),
+        false,
+        Optional.of(spoken),
+        logic.all(List.of(spoken, belied)),
+        looksAt,
+        Optional.empty());
   }
 
   private boolean answers() {
@@ -107,7 +131,7 @@ final class Z3Claims {
   private Sought one(
       Claim.Kind kind, Optional<String> subject, boolean mustExist, BoolExpr formula) {
     BoolExpr lawful = logic.all(List.of(Told.laws(logic, policy, own), formula));
-    return new Sought(kind, subject, mustExist, lawful, own, Optional.empty());
+    return new Sought(kind, subject, mustExist, Optional.empty(), lawful, own, Optional.empty());
   }
 
   private void rule(Spoken rule, List<Sought> all) {
@@ -146,6 +170,7 @@ final class Z3Claims {
         Claim.Kind.NEVER_LOOSER_THAN_FLOOR,
         floor.map(EffectivePolicy::name),
         false,
+        Optional.empty(),
         lawful,
         every,
         Optional.empty());
@@ -186,6 +211,7 @@ final class Z3Claims {
         kind,
         Optional.of(finding.name()),
         false,
+        Optional.empty(),
         logic.all(List.of(laws, logic.saidOf(second, laws), second.domains(), differ, looser)),
         own,
         Optional.of(finding.name()));

@@ -64,6 +64,15 @@ final class Z3Oracle implements AutoCloseable {
     return found;
   }
 
+  /** Whether some case is as a formula says. */
+  boolean exists(BoolExpr formula) {
+    solver.push();
+    add(formula);
+    boolean some = satisfied();
+    solver.pop();
+    return some;
+  }
+
   /** Whether a case is one of those that are sought; for a claim about two, the second of them. */
   boolean admits(Sought sought, Findings witness) {
     solver.push();
