@@ -78,29 +78,26 @@ final class PolicyShelf {
   }
 
   /** The worked cases that lie beside a policy. */
-  Loaded<CaseFile> cases(String nameOrPath) {
+  Loaded<CaseFile> cases(String nameOrPath, EffectivePolicy policy) {
     Optional<Loaded<Copy>> found = finder.asked(nameOrPath);
     return found.isEmpty()
         ? Loaded.broken(unknown(nameOrPath))
-        : found.get().match(copy -> cases(nameOrPath, copy), Loaded::broken);
+        : found.get().match(copy -> cases(nameOrPath, copy, policy), Loaded::broken);
   }
 
-  private Loaded<CaseFile> cases(String name, Copy policy) {
-    return policy
-        .file()
-        .map(file -> cases(file.resolveSibling(CASES)))
-        .orElseGet(() -> understood(n -> resources.read("policies/" + name + "/" + CASES, n)));
+  private Loaded<CaseFile> cases(String name, Copy copy, EffectivePolicy policy) {
+    return copy.file()
+        .map(file -> cases(file.resolveSibling(CASES), policy))
+        .orElseGet(() -> resources.read("policies/" + name + "/" + CASES, in(policy)));
   }
 
-  /** The worked cases in a file. */
-  Loaded<CaseFile> cases(Path file) {
-    return understood(loader -> new YamlReader().read(file, loader));
+  /** The worked cases in a file, in the words of a policy. */
+  Loaded<CaseFile> cases(Path file, EffectivePolicy policy) {
+    return new YamlReader().read(file, in(policy));
   }
 
-  private Loaded<CaseFile> understood(
-      Function<Function<YamlNode, Loaded<CaseFile>>, Loaded<CaseFile>> read) {
-    return vocabulary()
-        .match(words -> read.apply(root -> CasesLoader.load(root, words)), Loaded::broken);
+  private static Function<YamlNode, Loaded<CaseFile>> in(EffectivePolicy policy) {
+    return root -> CasesLoader.load(root, policy.vocabulary());
   }
 
   Loaded<Trial> trial(EffectivePolicy policy) {

@@ -68,14 +68,19 @@ public final class Tidemark {
     return shelf.demo();
   }
 
-  /** The worked cases that lie beside a policy's file, as {@code cases.yaml}. */
-  public Loaded<CaseFile> cases(String nameOrPath) {
-    return shelf.cases(nameOrPath);
+  /**
+   * The worked cases that lie beside a policy's file, as {@code cases.yaml}.
+   *
+   * @param nameOrPath the policy, by name or path
+   * @param policy the same, loaded: its own findings may stand in the cases
+   */
+  public Loaded<CaseFile> cases(String nameOrPath, EffectivePolicy policy) {
+    return shelf.cases(nameOrPath, policy);
   }
 
-  /** The worked cases in a file. */
-  public Loaded<CaseFile> cases(Path file) {
-    return shelf.cases(file);
+  /** The worked cases in a file, in the words of a policy. */
+  public Loaded<CaseFile> cases(Path file, EffectivePolicy policy) {
+    return shelf.cases(file, policy);
   }
 
   /**

@@ -12,6 +12,7 @@ import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Rule;
+import org.tidemark.model.Vocabulary;
 
 /**
  * A question made ready for searching: its findings as cells and its rules as boxes.
@@ -98,7 +99,7 @@ public final class CompiledQuestion {
    * The question of two policies over one space, so that a case means the same to both.
    *
    * @param one a policy
-   * @param other another one, of the same vocabulary
+   * @param other another one; a finding of a name that both use means the same to both
    * @param question the question's name; both must answer it
    * @return the question of the one, then that of the other
    */
@@ -110,7 +111,8 @@ public final class CompiledQuestion {
     List<Rule> secondRules = rules(other, second);
     List<Atom> atoms = new ArrayList<>(atoms(one, firstRules));
     atoms.addAll(atoms(other, secondRules));
-    CellSpace space = CellSpace.of(one.vocabulary(), atoms);
+    Vocabulary words = one.vocabulary().with(other.vocabulary().findings());
+    CellSpace space = CellSpace.of(words, atoms);
     CompiledQuestion compiled = new CompiledQuestion(one, first, firstRules, space, space.size());
     return List.of(
         compiled, new CompiledQuestion(other, second, secondRules, space, compiled.width()));

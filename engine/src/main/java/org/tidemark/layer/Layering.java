@@ -10,6 +10,7 @@ import java.util.Set;
 import org.tidemark.load.Acceptances;
 import org.tidemark.model.Barred;
 import org.tidemark.model.Departure;
+import org.tidemark.model.Finding;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
 import org.tidemark.model.PolicyValue;
@@ -50,7 +51,8 @@ public final class Layering {
    * @param layers the lowest first
    */
   public static Loaded<EffectivePolicy> combine(Vocabulary vocabulary, List<Policy> layers) {
-    return new Layering(vocabulary).stack(layers);
+    List<Finding> own = layers.stream().flatMap(l -> l.ownFindings().stream()).toList();
+    return new Layering(vocabulary.with(own)).stack(layers);
   }
 
   /**

@@ -74,14 +74,16 @@ public final class PolicyLoader {
    */
   public Loaded<Policy> load(YamlNode root, List<Policy> below) {
     Problems problems = new Problems();
-    Known known = new Known(vocabulary, below);
     Fields fields = Fields.of(root, "a policy", problems);
     Citations citations = new Citations(bibliography, problems);
     Header header = new HeaderReader(vocabulary, citations, problems).read(fields);
     Backings backings = new Backings(header.kind(), citations);
+    OwnFindingsReader ownReader = new OwnFindingsReader(vocabulary, below, problems);
+    List<Finding> own = ownReader.read(fields);
+    Known known = new Known(ownReader.whole(), below);
     List<PolicyValue> values = new ValuesReader(known, backings, problems).read(fields);
     List<NamedBand> bands = new BandsReader(known, citations, problems).read(fields);
-    List<Barred> barred = barred(fields, backings, problems);
+    List<Barred> barred = barred(fields, backings, known.vocabulary(), problems);
     List<Term> terms = new TermsReader(known, backings, problems).read(fields);
     Wording wording = new Wording(known, problems);
     CareReader careReader = new CareReader(header.name(), known, wording, backings, problems);
@@ -111,7 +113,8 @@ public final class PolicyLoader {
                 questions,
                 care,
                 open,
-                new Declared(statements, departures)));
+                new Declared(statements, departures),
+                own));
   }
 
   private static Set<String> asked(List<Question> own, List<Policy> below) {
@@ -132,7 +135,8 @@ public final class PolicyLoader {
     return names;
   }
 
-  private List<Barred> barred(Fields policy, Backings backings, Problems problems) {
+  private static List<Barred> barred(
+      Fields policy, Backings backings, Vocabulary vocabulary, Problems problems) {
     List<Barred> all = new ArrayList<>();
     policy.list(
         "barred",
@@ -141,14 +145,15 @@ public final class PolicyLoader {
           List<Located<String>> tests = fields.someTexts("tests");
           List<String> sources = backings.read(fields).sources();
           fields.done();
-          tests.forEach(test -> barredTest(test, sources, problems).ifPresent(all::add));
+          tests.forEach(
+              test -> barredTest(test, sources, vocabulary, problems).ifPresent(all::add));
           return node;
         });
     return all;
   }
 
-  private Optional<Barred> barredTest(
-      Located<String> test, List<String> sources, Problems problems) {
+  private static Optional<Barred> barredTest(
+      Located<String> test, List<String> sources, Vocabulary vocabulary, Problems problems) {
     Optional<Barred> known = vocabulary.finding(test.value()).flatMap(Finding::barred);
     if (known.isEmpty()) {
       List<String> may =

@@ -82,7 +82,7 @@ public final class VocabularyLoader {
     }
   }
 
-  private static Diagnostic askedTooEarly(Finding finding, String parent) {
+  static Diagnostic askedTooEarly(Finding finding, String parent) {
     return Diagnostic.error(
             DiagnosticCode.CANNOT_HOLD,
             finding.place().span(),

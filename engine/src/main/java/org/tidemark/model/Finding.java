@@ -36,4 +36,11 @@ public record Finding(
   public Finding {
     applies = List.copyOf(applies);
   }
+
+  /** Whether another one may be the same things and hangs on the same findings. */
+  boolean meansTheSame(Finding other) {
+    return domain.equals(other.domain)
+        && applies.equals(other.applies)
+        && whenClosed.equals(other.whenClosed);
+  }
 }

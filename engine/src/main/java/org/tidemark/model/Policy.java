@@ -14,6 +14,7 @@ import java.util.List;
  * @param care what it says beside its rules
  * @param notStated what it leaves open, in words
  * @param declared what it declares about itself
+ * @param ownFindings findings that it asks beside those of the vocabulary
  */
 public record Policy(
     Header header,
@@ -24,7 +25,23 @@ public record Policy(
     List<Question> questions,
     Care care,
     List<String> notStated,
-    Declared declared) {
+    Declared declared,
+    List<Finding> ownFindings) {
+  /** A policy without findings of its own. */
+  public Policy(
+      Header header,
+      List<PolicyValue> values,
+      List<NamedBand> bands,
+      List<Barred> barred,
+      List<Term> terms,
+      List<Question> questions,
+      Care care,
+      List<String> notStated,
+      Declared declared) {
+    this(
+        header, values, bands, barred, terms, questions, care, notStated, declared, List.of());
+  }
+
   public Policy {
     values = List.copyOf(values);
     bands = List.copyOf(bands);
@@ -32,6 +49,7 @@ public record Policy(
     terms = List.copyOf(terms);
     questions = List.copyOf(questions);
     notStated = List.copyOf(notStated);
+    ownFindings = List.copyOf(ownFindings);
   }
 
   public String name() {

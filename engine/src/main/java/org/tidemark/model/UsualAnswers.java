@@ -12,6 +12,8 @@ import org.tidemark.source.Ordered;
  * @param values the usual value of each finding that has one
  */
 public record UsualAnswers(Map<String, Value> values) {
+  public static final UsualAnswers NONE = new UsualAnswers(Map.of());
+
   public UsualAnswers {
     values = Ordered.map(values);
   }

@@ -35,6 +35,19 @@ public final class Vocabulary {
         .forEach(f -> this.findings.put(f.name(), f));
   }
 
+  /** The same with more findings; one of a name that is there already stays as it is. */
+  public Vocabulary with(Collection<Finding> more) {
+    Map<String, Finding> all = new LinkedHashMap<>(findings);
+    more.forEach(f -> all.putIfAbsent(f.name(), f));
+    return new Vocabulary(name, edition, all.values(), lists, events);
+  }
+
+  /** Whether each name that both have means the same to both. */
+  public boolean agreesWith(Vocabulary other) {
+    return findings.values().stream()
+        .allMatch(f -> other.finding(f.name()).map(f::meansTheSame).orElse(true));
+  }
+
   public String name() {
     return name;
   }

@@ -26,9 +26,16 @@ public final class Comparison {
 
   private Comparison() {}
 
-  /** Compares every question that both answer. */
+  /**
+   * Compares every question that both answer. Where a finding of one name is two different things
+   * to them, no case means the same to both, and nothing is concluded.
+   */
   public static Comparison of(EffectivePolicy first, EffectivePolicy second, int budget) {
     Comparison comparison = new Comparison();
+    comparison.settled = first.vocabulary().agreesWith(second.vocabulary());
+    if (!comparison.settled) {
+      return comparison;
+    }
     for (EffectiveQuestion question : first.questions()) {
       if (second.question(question.name()).isPresent()) {
         comparison.new OneQuestion(first, second, question.name(), budget).compare();

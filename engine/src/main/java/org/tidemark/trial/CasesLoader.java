@@ -10,7 +10,10 @@ import org.tidemark.load.FindingsLoader;
 import org.tidemark.load.RecordLoader;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Outcome;
+import org.tidemark.model.Seen;
 import org.tidemark.model.TubeRecord;
+import org.tidemark.model.UsualAnswers;
+import org.tidemark.model.Value;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
@@ -25,6 +28,7 @@ import org.tidemark.yaml.YamlNode;
 public final class CasesLoader {
   private final Vocabulary vocabulary;
   private final Problems problems = new Problems();
+  private final Map<String, Value> usual = new HashMap<>();
   private final Map<String, Span> names = new HashMap<>();
 
   private CasesLoader(Vocabulary vocabulary) {
@@ -38,6 +42,7 @@ public final class CasesLoader {
   private Loaded<CaseFile> read(YamlNode root) {
     Fields fields = Fields.of(root, "a file of worked cases", problems);
     Located<String> policy = fields.text("cases-of");
+    usual(fields);
     fields.required("cases");
     List<WorkedCase> cases = fields.list("cases", this::workedCase);
     fields.done();
@@ -47,6 +52,31 @@ public final class CasesLoader {
               .help("write one: findings, and the answer that is expected"));
     }
     return problems.conclude(() -> new CaseFile(policy, cases));
+  }
+
+  /** What a policy's own findings usually are, for these cases alone. */
+  private void usual(Fields file) {
+    Optional<YamlNode> node = file.optional("usual");
+    node.map(n -> problems.keep(FindingsLoader.load(n, vocabulary), () -> Findings.NONE))
+        .ifPresent(
+            all -> all.entries().forEach((name, entry) -> usual.put(name, value(name, entry))));
+  }
+
+  private Value value(String name, Findings.Entry entry) {
+    Seen seen = entry.seen();
+    if (seen.from().isPresent() && seen.from().equals(seen.to()) && seen.options().isEmpty()) {
+      return new Value.Amount(seen.from().get());
+    }
+    if (seen.from().isEmpty() && seen.options().size() == 1) {
+      return Value.word(seen.options().iterator().next());
+    }
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.WRONG_SHAPE,
+                entry.place().span(),
+                "what `" + name + "` usually is must be one thing")
+            .help("write one option, or one number"));
+    return Value.word("");
   }
 
   private WorkedCase workedCase(YamlNode node) {
@@ -66,6 +96,7 @@ public final class CasesLoader {
             fields.optionalText("case-says").map(Located::value),
             fields.optionalText("why").map(Located::value),
             texts(fields, "not-expressed"),
+            new UsualAnswers(usual),
             Place.at(name.span()));
     fields.done();
     return read;

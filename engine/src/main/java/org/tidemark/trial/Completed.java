@@ -25,15 +25,19 @@ final class Completed {
     if (worked.rest() == Rest.UNKNOWN) {
       return worked.findings();
     }
-    return fill(worked.findings(), worked.place());
+    return fill(worked.findings(), worked.place(), worked.usual());
   }
 
   /** The findings and what usually goes with them, said to be entered at the place. */
   Findings fill(Findings stated, Place place) {
+    return fill(stated, place, UsualAnswers.NONE);
+  }
+
+  private Findings fill(Findings stated, Place place, UsualAnswers own) {
     Findings filled = stated;
     // In asking order, so that a finding comes after those that it hangs on.
     for (Finding finding : vocabulary.findings()) {
-      Optional<Value> value = usual.of(finding.name());
+      Optional<Value> value = own.of(finding.name()).or(() -> usual.of(finding.name()));
       if (value.isPresent()
           && filled.entry(finding.name()).isEmpty()
           && mayExist(finding, filled)) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Outcome;
 import org.tidemark.model.TubeRecord;
+import org.tidemark.model.UsualAnswers;
 import org.tidemark.source.Place;
 
 /**
@@ -21,6 +22,7 @@ import org.tidemark.source.Place;
  * @param caseSays the answer that the source's own reading gives, in its words
  * @param why why the answer is what it is
  * @param notExpressed facts of the source that the vocabulary cannot say
+ * @param usual what findings usually are, for the cases of this file alone
  * @param place where it is written
  */
 public record WorkedCase(
@@ -35,6 +37,7 @@ public record WorkedCase(
     Optional<String> caseSays,
     Optional<String> why,
     List<String> notExpressed,
+    UsualAnswers usual,
     Place place) {
   public WorkedCase {
     notExpressed = List.copyOf(notExpressed);

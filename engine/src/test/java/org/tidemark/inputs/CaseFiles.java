@@ -19,6 +19,7 @@ final class CaseFiles {
           "lapses.txt",
           "statements.txt",
           "departures.txt",
+          "constructs.txt",
           "vocabularies.txt",
           "findings.txt",
           "records.txt",

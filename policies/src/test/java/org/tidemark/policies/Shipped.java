@@ -91,7 +91,7 @@ final class Shipped {
   }
 
   static CaseFile cases(String folder) {
-    return sound(CasesLoader.load(tree(folder + "/cases.yaml"), WORDS.vocabulary()));
+    return sound(CasesLoader.load(tree(folder + "/cases.yaml"), policy(folder).vocabulary()));
   }
 
   static YamlNode tree(String path) {

@@ -95,12 +95,13 @@ final class TrialCommand extends Verb {
         .policy(name)
         .match(
             effective ->
-                cases(tidemark, name).match(file -> tried(tidemark, effective, file), this::broken),
+                cases(tidemark, name, effective)
+                    .match(file -> tried(tidemark, effective, file), this::broken),
             broken -> noPolicy(broken, json));
   }
 
-  private Loaded<CaseFile> cases(Tidemark tidemark, String name) {
-    return cases == null ? tidemark.cases(name) : tidemark.cases(cases);
+  private Loaded<CaseFile> cases(Tidemark tidemark, String name, EffectivePolicy policy) {
+    return cases == null ? tidemark.cases(name, policy) : tidemark.cases(cases, policy);
   }
 
   private ExitCode broken(List<Diagnostic> diagnostics) {
