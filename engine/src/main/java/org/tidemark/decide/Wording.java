@@ -107,7 +107,13 @@ final class Wording {
   }
 
   private List<String> records() {
-    String occasion = compiled.question().name().equals("pass") ? "at-passing" : "at-check";
+    String occasion =
+        switch (compiled.question().name()) {
+          case "pass" -> "at-passing";
+          case "feed" -> "at-feed";
+          case "remove" -> "at-removal";
+          default -> "at-check";
+        };
     return policy.care().records().stream()
         .filter(r -> r.name().equals(occasion))
         .map(RecordList::fields)

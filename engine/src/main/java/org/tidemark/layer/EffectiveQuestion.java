@@ -11,7 +11,8 @@ import org.tidemark.model.Rule;
 import org.tidemark.source.Ordered;
 
 /**
- * A question with the rules of all layers.
+ * A question with the rules of all layers, and with those of the question that it comes after: what
+ * stops that one stops this one, and this one is allowed where both are.
  *
  * @param name its name
  * @param asks the question in words
@@ -19,6 +20,8 @@ import org.tidemark.source.Ordered;
  * @param speaksOf what must be spoken of before it can proceed
  * @param open of these, what no layer has spoken of yet; while there is one, it cannot proceed
  * @param rules the rules of all layers, the lowest layer's first
+ * @param own of these, the rules that were written for this very question
+ * @param after the question that it comes after
  */
 public record EffectiveQuestion(
     String name,
@@ -26,12 +29,26 @@ public record EffectiveQuestion(
     Map<Outcome, String> words,
     Set<Axis> speaksOf,
     Set<Axis> open,
-    List<Rule> rules) {
+    List<Rule> rules,
+    List<Rule> own,
+    Optional<String> after) {
+  /** A question that comes after no other. */
+  public EffectiveQuestion(
+      String name,
+      String asks,
+      Map<Outcome, String> words,
+      Set<Axis> speaksOf,
+      Set<Axis> open,
+      List<Rule> rules) {
+    this(name, asks, words, speaksOf, open, rules, rules, Optional.empty());
+  }
+
   public EffectiveQuestion {
     words = Ordered.map(words);
     speaksOf = Ordered.set(speaksOf);
     open = Ordered.set(open);
     rules = List.copyOf(rules);
+    own = List.copyOf(own);
   }
 
   public List<Rule> rules(Effect effect) {

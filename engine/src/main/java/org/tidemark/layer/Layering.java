@@ -66,7 +66,7 @@ public final class Layering {
     Layering below = new Layering(vocabulary);
     List<Policy> lower = layers.subList(0, layers.size() - 1);
     lower.forEach(below::add);
-    return Optional.of(below.whole(lower));
+    return Optional.of(below.chained(lower));
   }
 
   private Loaded<EffectivePolicy> stack(List<Policy> layers) {
@@ -75,11 +75,17 @@ public final class Layering {
     if (problems.anyError()) {
       return broken(layers);
     }
-    PolicyChecks.check(whole(layers), problems, departures);
+    EffectivePolicy apart = whole(layers, questions.effective(care.calls()));
+    PolicyChecks.check(apart, problems, departures);
     if (!problems.anyError()) {
       departures.noneIdle();
     }
-    return problems.anyError() ? broken(layers) : problems.conclude(() -> whole(layers));
+    if (problems.anyError()) {
+      return broken(layers);
+    }
+    EffectivePolicy policy = chained(layers);
+    new WayChecks(policy, problems).check();
+    return problems.anyError() ? broken(layers) : problems.conclude(() -> policy);
   }
 
   private Loaded<EffectivePolicy> broken(List<Policy> layers) {
@@ -87,7 +93,13 @@ public final class Layering {
     return Loaded.broken(problems.sorted());
   }
 
-  private EffectivePolicy whole(List<Policy> layers) {
+  /** The whole, with each question resting on the one that it comes after. */
+  private EffectivePolicy chained(List<Policy> layers) {
+    EffectivePolicy apart = whole(layers, questions.effective(care.calls()));
+    return whole(layers, new Chain(apart, problems).questions());
+  }
+
+  private EffectivePolicy whole(List<Policy> layers, List<EffectiveQuestion> asked) {
     return new EffectivePolicy(
         layers,
         vocabulary,
@@ -95,7 +107,7 @@ public final class Layering {
         List.copyOf(bands.values()),
         List.copyOf(terms.values()),
         barred.values().stream().filter(b -> !departures.accepted().contains(b.finding())).toList(),
-        questions.effective(care.calls()),
+        asked,
         care.whole(),
         List.copyOf(notStated),
         departures.departed());

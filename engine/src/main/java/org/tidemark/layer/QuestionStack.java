@@ -76,6 +76,7 @@ final class QuestionStack {
 
   private void add(Question question) {
     List<Question> below = parts.computeIfAbsent(question.name(), n -> new ArrayList<>());
+    comesAfterTheSame(question, below);
     for (Rule rule : question.rules()) {
       nameIsNew(rule);
       if (rule.effect() == Effect.ALLOW && !below.isEmpty()) {
@@ -83,6 +84,29 @@ final class QuestionStack {
       }
     }
     below.add(question);
+  }
+
+  /** To come after another question instead could loosen; to come after one at all never does. */
+  private void comesAfterTheSame(Question question, List<Question> below) {
+    below.stream()
+        .filter(q -> q.after().isPresent() && question.after().isPresent())
+        .filter(q -> !q.after().equals(question.after()))
+        .findFirst()
+        .ifPresent(
+            q ->
+                problems.add(
+                    Diagnostic.error(
+                            DiagnosticCode.LOOSER_THAN_FLOOR,
+                            question.place().span(),
+                            "`"
+                                + question.name()
+                                + "` comes after `"
+                                + question.after().orElseThrow()
+                                + "` here, and after `"
+                                + q.after().orElseThrow()
+                                + "` in the layer below")
+                        .and(q.place().span(), "the layer below has it here")
+                        .help("delete `after`; that of the layer below holds")));
   }
 
   private void nameIsNew(Rule rule) {
@@ -194,7 +218,8 @@ final class QuestionStack {
       asks = layer.asks().orElse(asks);
     }
     open.retainAll(speaksOf);
-    return new EffectiveQuestion(name, asks, words, speaksOf, open, all);
+    Optional<String> after = layers.stream().flatMap(q -> q.after().stream()).findFirst();
+    return new EffectiveQuestion(name, asks, words, speaksOf, open, all, all, after);
   }
 
   private static Set<Axis> spoken(List<Rule> rules) {

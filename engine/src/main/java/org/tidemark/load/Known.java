@@ -25,6 +25,7 @@ final class Known {
   private final List<String> contacts = new ArrayList<>();
   private final Map<String, Map<String, Effect>> rules = new HashMap<>();
   private final Map<String, String> stepSays = new HashMap<>();
+  private final List<String> questions = new ArrayList<>();
 
   Known(Vocabulary vocabulary, List<Policy> below) {
     this.vocabulary = vocabulary;
@@ -38,6 +39,7 @@ final class Known {
     policy.terms().forEach(term -> terms.add(term.name()));
     policy.barred().forEach(this::learn);
     policy.care().contacts().forEach(contact -> contacts.add(contact.name()));
+    policy.questions().forEach(q -> questions.add(q.name()));
     policy.questions().forEach(q -> q.rules().forEach(rule -> learn(q.name(), rule)));
     policy
         .care()
@@ -81,6 +83,11 @@ final class Known {
 
   DeclaredNumbers numbers() {
     return numbers;
+  }
+
+  /** The questions that the layers below ask. */
+  List<String> questions() {
+    return List.copyOf(questions);
   }
 
   Vocabulary vocabulary() {

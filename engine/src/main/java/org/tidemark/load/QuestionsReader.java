@@ -3,6 +3,7 @@ package org.tidemark.load;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,8 @@ import java.util.Set;
 import org.tidemark.model.Axis;
 import org.tidemark.model.Outcome;
 import org.tidemark.model.Question;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
@@ -26,6 +29,7 @@ final class QuestionsReader {
   private final Problems problems;
   private final Names questions;
   private final Names rules;
+  private final Set<String> asked = new LinkedHashSet<>();
 
   QuestionsReader(
       String layer, Known known, Wording wording, Backings backings, Problems problems) {
@@ -40,6 +44,8 @@ final class QuestionsReader {
 
   List<Question> read(Fields policy) {
     policy.required("questions");
+    asked.addAll(known.questions());
+    asked.addAll(policy.names("questions"));
     return policy.named("questions", this::question);
   }
 
@@ -51,6 +57,8 @@ final class QuestionsReader {
     Map<Outcome, String> words = words(fields);
     Set<Axis> speaksOf = axes(fields, "speaks-of");
     Set<Axis> left = axes(fields, "left-to-hospital");
+    Optional<Located<String>> after = fields.optionalText("after");
+    after.filter(a -> !asked.contains(a.value())).ifPresent(a -> unknown(a));
     RuleReader reader = new RuleReader(layer, known, wording, backings, rules, problems);
     List<RuleReader.Unchecked> read = fields.list("rules", reader::read);
     fields.done();
@@ -62,8 +70,18 @@ final class QuestionsReader {
         words,
         speaksOf,
         left,
+        after.map(Located::value),
         read.stream().map(RuleReader.Unchecked::rule).toList(),
         Place.at(entry.key().span()));
+  }
+
+  private void unknown(Located<String> after) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_QUESTION,
+                after.span(),
+                "no question is called `" + after.value() + "`")
+            .help(Fields.suggest(after.value(), List.copyOf(asked))));
   }
 
   private Map<Outcome, String> words(Fields question) {

@@ -15,6 +15,7 @@ import org.tidemark.source.Place;
  * @param words the question's own words for each outcome
  * @param speaksOf what must be spoken of before it can proceed
  * @param leftToHospital of these, what a floor leaves to the layers above it
+ * @param after the question that must be answered with proceed before this one can be
  * @param rules its rules
  * @param place where it is written
  */
@@ -24,8 +25,21 @@ public record Question(
     Map<Outcome, String> words,
     Set<Axis> speaksOf,
     Set<Axis> leftToHospital,
+    Optional<String> after,
     List<Rule> rules,
     Place place) {
+  /** A question that comes after no other. */
+  public Question(
+      String name,
+      Optional<String> asks,
+      Map<Outcome, String> words,
+      Set<Axis> speaksOf,
+      Set<Axis> leftToHospital,
+      List<Rule> rules,
+      Place place) {
+    this(name, asks, words, speaksOf, leftToHospital, Optional.empty(), rules, place);
+  }
+
   public Question {
     words = Ordered.map(words);
     speaksOf = Ordered.set(speaksOf);

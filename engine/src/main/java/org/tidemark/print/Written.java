@@ -87,7 +87,7 @@ final class Written {
             .map(o -> o.word() + ": " + question.word(o))
             .collect(Collectors.joining("; "));
     put(said("Question", question.name()), question.asks() + " " + words + ".");
-    question.rules().forEach(r -> put(said("Rule of " + question.name(), r.name()), rule(r)));
+    question.own().forEach(r -> put(said("Rule of " + question.name(), r.name()), rule(r)));
   }
 
   private String rule(Rule rule) {

@@ -52,6 +52,7 @@ public enum DiagnosticCode {
   UNKNOWN_CLOCK("The time zone database has no place of this name."),
   UNKNOWN_CITATION("The bibliography has no such entry."),
   UNKNOWN_QUESTION("The policy does not answer this question."),
+  COMES_AFTER_ITSELF("A question comes after itself, near or far."),
   UNKNOWN_POLICY("No policy has this name."),
   FOLDER_NAME("A policy has another name than the folder in which it is looked for."),
   // logic

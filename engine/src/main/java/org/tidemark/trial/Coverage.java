@@ -6,11 +6,14 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.CompiledRule;
 import org.tidemark.decide.Reason;
 import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Rule;
 import org.tidemark.source.Place;
 
 /**
@@ -101,11 +104,21 @@ public record Coverage(List<RuleCover> rules, List<ReadingCover> readings) {
     return compiled.rules().stream()
         .filter(r -> !r.isSilence() && !r.boxes().isEmpty())
         .map(CompiledRule::rule)
+        .filter(r -> isItsOwn(r, compiled))
         .map(
             r ->
                 new RuleCover(
                     compiled.question().name(), r.name(), fired.contains(r.name()), r.place()))
         .toList();
+  }
+
+  /** What a question takes from the one that it comes after has its cases there. */
+  private static boolean isItsOwn(Rule rule, CompiledQuestion compiled) {
+    EffectivePolicy policy = compiled.policy();
+    Optional<EffectiveQuestion> before = compiled.question().after().flatMap(policy::question);
+    boolean steps =
+        policy.care().fallbacks().stream().anyMatch(f -> f.name().equals(rule.name()));
+    return before.isEmpty() || (before.get().rule(rule.name()).isEmpty() && !steps);
   }
 
   public int rulesCovered() {

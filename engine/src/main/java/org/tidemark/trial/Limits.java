@@ -10,7 +10,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tidemark.decide.CompiledQuestion;
-import org.tidemark.decide.CompiledRule;
 import org.tidemark.layer.Alternatives;
 import org.tidemark.layer.Atom;
 import org.tidemark.layer.EffectivePolicy;
@@ -18,6 +17,7 @@ import org.tidemark.model.Condition;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Finding;
 import org.tidemark.model.NamedBand;
+import org.tidemark.model.Rule;
 import org.tidemark.model.Seen;
 import org.tidemark.source.Place;
 
@@ -37,10 +37,23 @@ final class Limits {
   Limits(CompiledQuestion compiled) {
     this.compiled = compiled;
     this.policy = compiled.policy();
+    boolean alone = compiled.question().after().isEmpty();
     policy.bands().stream()
-        .filter(b -> compiled.space().position(b.of()).isPresent())
+        .filter(b -> alone ? compiled.space().position(b.of()).isPresent() : ownMeasure(b.of()))
         .forEach(this::band);
-    compiled.rules().forEach(this::rule);
+    if (alone) {
+      compiled.rules().forEach(r -> rule(r.rule()));
+    } else {
+      compiled.question().own().forEach(this::rule);
+    }
+  }
+
+  /** What the question that it comes after looks at has its cases there. */
+  private boolean ownMeasure(String finding) {
+    return compiled.question().own().stream()
+        .flatMap(r -> Alternatives.of(policy, r.given()).stream())
+        .flatMap(List::stream)
+        .anyMatch(a -> a.finding().equals(finding));
   }
 
   private void band(NamedBand band) {
@@ -48,9 +61,9 @@ final class Limits {
     compared(in, new Comparison("band `" + band.name() + "`", band.place()));
   }
 
-  private void rule(CompiledRule rule) {
-    Comparison by = new Comparison("rule `" + rule.rule().name() + "`", rule.rule().place());
-    compared(rule.rule().given(), by);
+  private void rule(Rule rule) {
+    Comparison by = new Comparison("rule `" + rule.name() + "`", rule.place());
+    compared(rule.given(), by);
   }
 
   private void compared(Condition condition, Comparison by) {
