@@ -177,6 +177,11 @@ public final class EffectivePolicy {
     return statements().stream().filter(s -> s.name().equals(wanted)).findFirst();
   }
 
+  /** Whether a question has this rule from the one that it comes after. */
+  public boolean isBorrowed(EffectiveQuestion question, String rule) {
+    return question.after().flatMap(this::question).flatMap(q -> q.rule(rule)).isPresent();
+  }
+
   public Care care() {
     return care;
   }

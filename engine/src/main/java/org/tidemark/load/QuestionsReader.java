@@ -3,6 +3,7 @@ package org.tidemark.load;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,7 @@ final class QuestionsReader {
   private final Names questions;
   private final Names rules;
   private final Set<String> asked = new LinkedHashSet<>();
+  private final Map<String, Located<String>> afters = new LinkedHashMap<>();
 
   QuestionsReader(
       String layer, Known known, Wording wording, Backings backings, Problems problems) {
@@ -46,7 +48,25 @@ final class QuestionsReader {
     policy.required("questions");
     asked.addAll(known.questions());
     asked.addAll(policy.names("questions"));
-    return policy.named("questions", this::question);
+    List<Question> questions = policy.named("questions", this::question);
+    afters.forEach((name, after) -> afterItself(name, after, new LinkedHashSet<>()));
+    return questions;
+  }
+
+  /** Follows what each question comes after, as far as this file says it. */
+  private void afterItself(String name, Located<String> after, Set<String> seen) {
+    Located<String> next = after;
+    while (next != null && seen.add(next.value())) {
+      next = afters.get(next.value());
+    }
+    if (seen.contains(name)) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.COMES_AFTER_ITSELF,
+                  after.span(),
+                  "`" + name + "` comes after itself in the end")
+              .help("let one question come after no other"));
+    }
   }
 
   private Question question(YamlMap.Entry entry) {
@@ -58,7 +78,8 @@ final class QuestionsReader {
     Set<Axis> speaksOf = axes(fields, "speaks-of");
     Set<Axis> left = axes(fields, "left-to-hospital");
     Optional<Located<String>> after = fields.optionalText("after");
-    after.filter(a -> !asked.contains(a.value())).ifPresent(a -> unknown(a));
+    after.filter(a -> !asked.contains(a.value())).ifPresent(this::unknown);
+    after.ifPresent(a -> afters.put(name, a));
     RuleReader reader = new RuleReader(layer, known, wording, backings, rules, problems);
     List<RuleReader.Unchecked> read = fields.list("rules", reader::read);
     fields.done();

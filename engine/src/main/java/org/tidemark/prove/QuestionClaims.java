@@ -64,6 +64,9 @@ final class QuestionClaims {
     }
     proofs.add(nothingKnown());
     for (CompiledRule rule : compiled.rules()) {
+      if (compiled.policy().isBorrowed(compiled.question(), rule.rule().name())) {
+        continue; // said of it where it is at home
+      }
       proofs.add(matters(rule));
       if (answers && rule.has(Effect.ALLOW)) {
         proofs.add(canProceed(rule));

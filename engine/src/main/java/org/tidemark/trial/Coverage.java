@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.CompiledRule;
@@ -115,10 +114,11 @@ public record Coverage(List<RuleCover> rules, List<ReadingCover> readings) {
   /** What a question takes from the one that it comes after has its cases there. */
   private static boolean isItsOwn(Rule rule, CompiledQuestion compiled) {
     EffectivePolicy policy = compiled.policy();
-    Optional<EffectiveQuestion> before = compiled.question().after().flatMap(policy::question);
+    EffectiveQuestion question = compiled.question();
     boolean steps =
-        policy.care().fallbacks().stream().anyMatch(f -> f.name().equals(rule.name()));
-    return before.isEmpty() || (before.get().rule(rule.name()).isEmpty() && !steps);
+        question.after().isPresent()
+            && policy.care().fallbacks().stream().anyMatch(f -> f.name().equals(rule.name()));
+    return !steps && !policy.isBorrowed(question, rule.name());
   }
 
   public int rulesCovered() {

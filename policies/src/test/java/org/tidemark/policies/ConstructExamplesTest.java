@@ -14,7 +14,7 @@ class ConstructExamplesTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
   @ParameterizedTest
-  @ValueSource(strings = {"own-findings", "by-use-and-purpose", "length-outside"})
+  @ValueSource(strings = {"own-findings", "by-use-and-purpose", "length-outside", "feed-after-use"})
   void theExampleAnswersAsItSays(String name) {
     String folder = "constructs/" + name;
     assertEquals(name, Shipped.policy(folder).name());

@@ -69,7 +69,10 @@ class ShippedPoliciesProveTest {
             "      - rule: below-the-range",
             "      - rule: second-high-reading");
     List<Proof> refuted = refuted(new Prover().prove(onFloor(without), Optional.empty()));
-    assertEquals(List.of(Claim.Kind.NO_GAP), refuted.stream().map(p -> p.claim().kind()).toList());
+    assertEquals(
+        List.of("NO_GAP of use", "NO_GAP of feed"),
+        refuted.stream().map(p -> p.claim().kind() + " of " + p.claim().question()).toList(),
+        "feed comes after use");
     Verdict.Refuted gap = (Verdict.Refuted) refuted.get(0).verdict();
     assertTrue(
         gap.witness().words().stream().anyMatch(w -> w.startsWith("What did the strip read? 0.")),

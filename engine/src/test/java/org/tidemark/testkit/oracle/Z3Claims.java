@@ -96,7 +96,9 @@ final class Z3Claims {
             one(Claim.Kind.OUTCOME_REACHABLE, Optional.of(outcome.word()), true, told.is(outcome)));
       }
     }
-    told.rules().forEach(r -> rule(r, all));
+    told.rules().stream()
+        .filter(r -> !policy.isBorrowed(question, r.name()))
+        .forEach(r -> rule(r, all));
     own.forEach(f -> pairs(policy.vocabulary().require(f), all));
     below.ifPresent(b -> all.add(floor(b)));
     statements().forEach(s -> all.add(statement(s)));
