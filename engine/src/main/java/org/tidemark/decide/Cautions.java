@@ -26,6 +26,17 @@ final class Cautions {
     if (header.status() != Status.APPROVED) {
       all.add("This policy is not approved (" + header.status().word() + "). Do not act on it.");
     }
+    header
+        .control()
+        .plan()
+        .ifPresent(
+            plan ->
+                all.add(
+                    "This is a plan for one patient, agreed until "
+                        + Days.of(plan.until())
+                        + " ("
+                        + plan.by()
+                        + "). It holds for nobody else."));
     if (header.kind() == PolicyKind.PUBLISHED) {
       all.add(
           "This is a reading of somebody's published page, for comparison only. Do not act on it.");

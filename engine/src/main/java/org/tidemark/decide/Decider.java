@@ -10,6 +10,7 @@ import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Outcome;
+import org.tidemark.model.Plan;
 
 /**
  * Answers one question of one policy. The answer is right for every possibility that the findings
@@ -62,8 +63,15 @@ public final class Decider {
     Outcome outcome = outcome(kind);
     List<Need> ask =
         kind == Kind.UNSETTLED || kind == Kind.UNDECIDED ? ask(region, possible) : List.of();
-    return new Answer(compiled, wording, findings, region, outlook.firing())
-        .put(outcome, kind, possible.outcomes(), ask, today);
+    Decision decision =
+        new Answer(compiled, wording, findings, region, outlook.firing())
+            .put(outcome, kind, possible.outcomes(), ask, today);
+    Optional<Plan> ended =
+        compiled.policy().header().control().plan().filter(p -> p.endedBefore(today));
+    String hold = compiled.question().word(Outcome.HOLD);
+    return ended
+        .map(plan -> new PlanEnded(compiled.policy(), plan).holds(decision, hold))
+        .orElse(decision);
   }
 
   /** Where every finding is known, one pass over the rules is enough; else a search is needed. */

@@ -115,7 +115,7 @@ public final class Layering {
 
   private void add(Policy layer) {
     departures.add(layer);
-    layer.values().forEach(v -> value(layer.name(), v));
+    layer.values().forEach(v -> value(layer, v));
     layer.bands().forEach(this::band);
     layer.terms().forEach(t -> term(layer.name(), t));
     layer.barred().forEach(this::barred);
@@ -125,13 +125,17 @@ public final class Layering {
     layer.declared().statements().forEach(this::statement);
   }
 
-  private void value(String layer, PolicyValue value) {
+  private void value(Policy layer, PolicyValue value) {
     List<EffectivePolicy.Say> says =
         values.computeIfAbsent(value.name(), name -> new ArrayList<>());
     if (!says.isEmpty()) {
-      new Tightening(departures, layer).check(says.get(says.size() - 1).value(), value);
+      PolicyValue below = says.get(says.size() - 1).value();
+      boolean byPlan = new PlanChecks(layer.header(), problems).sets(below, value);
+      if (!byPlan) {
+        new Tightening(departures, layer.name()).check(below, value);
+      }
     }
-    says.add(new EffectivePolicy.Say(layer, value));
+    says.add(new EffectivePolicy.Say(layer.name(), value));
   }
 
   private void band(NamedBand band) {

@@ -22,7 +22,8 @@ final class Backings {
         switch (kind) {
           case FLOOR ->
               fields.requiredWord("standing", Standing.class).orElse(Standing.OUR_READING);
-          case HOSPITAL, UNIT -> fields.word("standing", Standing.class).orElse(Standing.LOCAL);
+          case HOSPITAL, UNIT, PLAN ->
+              fields.word("standing", Standing.class).orElse(Standing.LOCAL);
           case PUBLISHED -> fields.word("standing", Standing.class).orElse(Standing.READ);
         };
     return new Rule.Backing(standing, citations.read(fields, "source"));

@@ -82,7 +82,8 @@ final class HeaderReader {
         buildsOn,
         changed,
         clock(fields),
-        new Control(Acceptances.read(fields, problems)),
+        new Control(
+            Acceptances.read(fields, problems), new PlanReader(problems).read(fields, kind)),
         Place.at(name.span()));
   }
 

@@ -15,6 +15,7 @@ import org.tidemark.model.Finding;
 import org.tidemark.model.Header;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
+import org.tidemark.model.PolicyKind;
 import org.tidemark.model.PolicyValue;
 import org.tidemark.model.Question;
 import org.tidemark.model.Statement;
@@ -88,8 +89,9 @@ public final class PolicyLoader {
     Wording wording = new Wording(known, problems);
     CareReader careReader = new CareReader(header.name(), known, wording, backings, problems);
     Care care = careReader.read(fields);
-    List<Question> questions =
-        new QuestionsReader(header.name(), known, wording, backings, problems).read(fields);
+    boolean asks = header.kind() != PolicyKind.PLAN || fields.has("questions");
+    QuestionsReader reader = new QuestionsReader(header.name(), known, wording, backings, problems);
+    List<Question> questions = asks ? reader.read(fields) : List.of();
     List<Statement> statements =
         new StatementsReader(header.name(), known, wording, backings, problems)
             .read(fields, asked(questions, below));

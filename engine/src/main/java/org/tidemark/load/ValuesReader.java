@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import org.tidemark.model.PlanBounds;
 import org.tidemark.model.PolicyValue;
 import org.tidemark.model.Rule;
 import org.tidemark.source.Diagnostic;
@@ -12,6 +13,7 @@ import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
 import org.tidemark.yaml.YamlMap;
+import org.tidemark.yaml.YamlNode;
 
 /** Reads the numbers of a policy, each written once with its unit, its reason and its source. */
 final class ValuesReader {
@@ -43,6 +45,8 @@ final class ValuesReader {
     Optional<String> why = fields.optionalText("why").map(Located::value);
     Optional<PolicyValue.Stricter> stricter = fields.word("stricter", PolicyValue.Stricter.class);
     fields.optionalText("was").ifPresent(was -> Scalars.number(was, unit, problems));
+    Optional<PlanBounds> bounds =
+        fields.optional("plan-may-set").map(node -> bounds(node, name, unit));
     Rule.Backing backing = backings.read(fields);
     fields.done();
     return new PolicyValue(
@@ -53,7 +57,25 @@ final class ValuesReader {
         backing.standing(),
         backing.sources(),
         stricter,
+        bounds,
         Place.at(entry.key().span().to(entry.value().span())));
+  }
+
+  private PlanBounds bounds(YamlNode node, String name, String unit) {
+    Fields fields = Fields.of(node, "`plan-may-set` of `" + name + "`", problems);
+    Optional<BigDecimal> low =
+        fields.optionalText("at-least").flatMap(t -> Scalars.number(t, unit, problems));
+    Optional<BigDecimal> high =
+        fields.optionalText("at-most").flatMap(t -> Scalars.number(t, unit, problems));
+    if (!fields.has("at-least") && !fields.has("at-most")) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.MISSING_KEY, fields.span(), "a plan may not set just any number")
+              .help("write at-least, at-most, or both"));
+    }
+    PlanBounds bounds = new PlanBounds(low, high, fields.text("by").value());
+    fields.done();
+    return bounds;
   }
 
   private PolicyValue.Content content(Fields fields, String name) {

@@ -1,15 +1,17 @@
 package org.tidemark.model;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What those who answer for a policy have settled about it.
  *
  * @param accepted warnings that may stand
+ * @param plan who agreed it and until when, where it is a plan for one patient
  */
-public record Control(List<Acceptance> accepted) {
+public record Control(List<Acceptance> accepted, Optional<Plan> plan) {
   /** Nothing settled. */
-  public static final Control NONE = new Control(List.of());
+  public static final Control NONE = new Control(List.of(), Optional.empty());
 
   public Control {
     accepted = List.copyOf(accepted);

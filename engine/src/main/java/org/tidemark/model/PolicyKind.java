@@ -8,11 +8,13 @@ public enum PolicyKind implements Worded {
   HOSPITAL,
   /** A unit's policy on top of its hospital's. */
   UNIT,
+  /** A plan for one patient on top of a policy; it ends. */
+  PLAN,
   /** Our reading of somebody's published page; for tests and comparison, never for a bedside. */
   PUBLISHED;
 
   /** Whether such a policy may answer a nurse. */
   public boolean servesBedside() {
-    return this == HOSPITAL || this == UNIT;
+    return this == HOSPITAL || this == UNIT || this == PLAN;
   }
 }

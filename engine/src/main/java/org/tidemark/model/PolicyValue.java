@@ -16,6 +16,7 @@ import org.tidemark.source.Place;
  * @param standing how well it is backed
  * @param sources where it is published
  * @param stricter which way it gets stricter, if a layer above may change it at all
+ * @param planMaySet how far a plan for one patient may change it
  * @param place where it is written
  */
 public record PolicyValue(
@@ -26,7 +27,21 @@ public record PolicyValue(
     Standing standing,
     List<String> sources,
     Optional<Stricter> stricter,
+    Optional<PlanBounds> planMaySet,
     Place place) {
+  /** A value that no plan for one patient may change. */
+  public PolicyValue(
+      String name,
+      Content content,
+      String unit,
+      Optional<String> why,
+      Standing standing,
+      List<String> sources,
+      Optional<Stricter> stricter,
+      Place place) {
+    this(name, content, unit, why, standing, sources, stricter, Optional.empty(), place);
+  }
+
   public PolicyValue {
     sources = List.copyOf(sources);
   }

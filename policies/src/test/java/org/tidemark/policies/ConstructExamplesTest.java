@@ -14,7 +14,16 @@ class ConstructExamplesTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
   @ParameterizedTest
-  @ValueSource(strings = {"own-findings", "by-use-and-purpose", "length-outside", "feed-after-use"})
+  @ValueSource(
+      strings = {
+        "own-findings",
+        "by-use-and-purpose",
+        "length-outside",
+        "feed-after-use",
+        "policy-with-room-for-plans",
+        "plan-for-one-patient",
+        "steps-by-population"
+      })
   void theExampleAnswersAsItSays(String name) {
     String folder = "constructs/" + name;
     assertEquals(name, Shipped.policy(folder).name());

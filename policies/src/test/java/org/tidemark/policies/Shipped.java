@@ -25,6 +25,8 @@ import org.tidemark.yaml.YamlReader;
 final class Shipped {
   static final String FLOOR = "policies/floor-england-adult";
   static final String HOSPITAL = "policies/example-general-adult";
+  static final String ROOM_FOR_PLANS = "constructs/policy-with-room-for-plans";
+  static final String PLAN = "constructs/plan-for-one-patient";
   static final String PORTSMOUTH = "published/po-02-portsmouth-icu";
   static final String NORDJYLLAND = "published/po-12-nordjylland";
 
@@ -70,6 +72,11 @@ final class Shipped {
     return sound(layer(HOSPITAL, List.of(floor())));
   }
 
+  /** A plan for one patient, on the policy that leaves room for it. */
+  static Policy plan() {
+    return sound(layer(PLAN, List.of(alone(ROOM_FOR_PLANS))));
+  }
+
   /** A policy that builds on nothing. */
   static Policy alone(String folder) {
     return sound(layer(folder, List.of()));
@@ -85,6 +92,7 @@ final class Shipped {
         switch (folder) {
           case FLOOR -> List.of(floor());
           case HOSPITAL -> List.of(floor(), hospital());
+          case PLAN -> List.of(alone(ROOM_FOR_PLANS), plan());
           default -> List.of(alone(folder));
         };
     return sound(Layering.combine(WORDS.vocabulary(), layers));
