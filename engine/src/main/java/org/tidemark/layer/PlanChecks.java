@@ -46,7 +46,7 @@ final class PlanChecks {
     if (!bounds.get().by().equals(plan.get().by())) {
       problems.add(
           Diagnostic.error(
-                  DiagnosticCode.PLAN_NOT_AGREED,
+                  DiagnosticCode.LOOSER_THAN_FLOOR,
                   plan.get().place().span(),
                   "`" + above.name() + "` needs the say of: " + bounds.get().by())
               .and(below.place().span(), "the policy says so here")

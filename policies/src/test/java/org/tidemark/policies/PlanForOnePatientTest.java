@@ -89,7 +89,7 @@ class PlanForOnePatientTest {
       value = {
         "is: 6.0 | is: 4.0 |",
         "is: 6.0 | is: 6.5 | plan.yaml:17:3: error: `ph-cut-off` is 6.5 here, outside what a plan may set [looser-than-floor]",
-        "by: Nutrition consultant | by: Ward sister | plan.yaml:10:14: error: `ph-cut-off` needs the say of: Nutrition consultant [plan-not-agreed]"
+        "by: Nutrition consultant | by: Ward sister | plan.yaml:10:14: error: `ph-cut-off` needs the say of: Nutrition consultant [looser-than-floor]"
       })
   void onlyWithinItsBoundsAndByTheRoleThatIsNamed(String from, String to, String said) {
     String found =
