@@ -285,12 +285,12 @@ class CheckTest {
   void aQuestionThatThePolicyDoesNotAnswerGetsThoseThatItDoes() throws IOException {
     Path file = Files.createTempFile(Path.of("target"), "findings", ".yaml");
     Files.writeString(file, "ph: 5\n", StandardCharsets.UTF_8);
-    Ran ran = Ran.with("check", "--findings", file.toString(), "--question", "feed");
+    Ran ran = Ran.with("check", "--findings", file.toString(), "--question", "transfer");
     assertEquals(2, ran.code());
     assertTrue(
-        ran.err().contains("`example-general-adult` does not answer the question `feed`"),
+        ran.err().contains("`example-general-adult` does not answer the question `transfer`"),
         ran::err);
-    assertTrue(ran.err().contains("help: ask one of: pass, use\n"), ran::err);
+    assertTrue(ran.err().contains("help: ask one of: pass, use, feed, remove\n"), ran::err);
   }
 
   @Test
