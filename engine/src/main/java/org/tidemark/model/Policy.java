@@ -38,8 +38,7 @@ public record Policy(
       Care care,
       List<String> notStated,
       Declared declared) {
-    this(
-        header, values, bands, barred, terms, questions, care, notStated, declared, List.of());
+    this(header, values, bands, barred, terms, questions, care, notStated, declared, List.of());
   }
 
   public Policy {
