@@ -90,7 +90,6 @@ public enum DiagnosticCode {
   DEPARTS_FROM_NOTHING("A departure is declared where nothing is looser."),
   CLAIM_NOT_PROVED("A policy is to be printed or signed, and a claim about it is not proved."),
   DEPARTURE_ENDED("A departure from the floor has ended."),
-  PLAN_NOT_AGREED("A plan for one patient is not agreed by the role that the policy names."),
   OUTSIDE_FLOOR_SCOPE("A layer covers patients that the layer below it does not."),
   ALREADY_DEFINED("A layer gives a name that a layer below has already given."),
   EDITION_NOT_HIGHER("The edition is not above the one that it changed."),
