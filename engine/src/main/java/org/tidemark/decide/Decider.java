@@ -136,7 +136,7 @@ public final class Decider {
   private synchronized List<Relevance> relevance() {
     List<Relevance> all = relevance;
     if (all == null) {
-      all = Relevance.all(compiled, points, budget);
+      all = Relevance.all(compiled, points);
       relevance = all;
     }
     return all;
@@ -177,8 +177,9 @@ public final class Decider {
   }
 
   private List<Need> ask(long[] region, Possible possible) {
+    Steps steps = new Steps(budget);
     return relevance().stream()
-        .filter(r -> r.matters(region, possible))
+        .filter(r -> r.matters(region, possible, steps))
         .map(r -> Needs.of(compiled.space().cells(r.finding()).finding()))
         .toList();
   }

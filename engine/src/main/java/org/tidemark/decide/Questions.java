@@ -49,8 +49,22 @@ final class Questions {
     enter(layout.force(), search);
     settled &= in(layout.speaks(), search, State.NOT_YET, cases);
     enter(layout.speaks(), search);
-    settled &= note(search.look(), search, State.NOT_COVERED, cases);
-    return new Possible(cases, settled);
+    if (note(search.look(), search, State.NOT_COVERED, cases)) {
+      return new Possible(cases, settled);
+    }
+    return new Possible(cases, settled && cut(region, cases));
+  }
+
+  /**
+   * Looks for a case that no rule takes by cutting the region, where leaving one rule after another
+   * took too long.
+   */
+  private boolean cut(long[] region, Map<State, long[]> cases) {
+    CutSplit split = CutSplit.in(compiled.withSwitches(region), layout.obstacles(), budget);
+    if (split.result() == Search.Result.FOUND) {
+      cases.put(State.NOT_COVERED, split.witness());
+    }
+    return split.result() != Search.Result.UNDECIDED;
   }
 
   /** A search over the cases of the region that can occur, with no rule in the way. */

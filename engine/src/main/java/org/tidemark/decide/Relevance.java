@@ -17,7 +17,6 @@ final class Relevance {
   private final int[] block;
   private final Points points;
   private final Twin twin;
-  private final int budget;
   private final Obstacles impossible;
 
   /** Nothing rules any value of the finding out, whatever the others are. */
@@ -41,13 +40,12 @@ final class Relevance {
   private final Layout.Run stops;
   private final Layout.Run otherAllowed;
 
-  Relevance(CompiledQuestion compiled, Points points, int finding, int budget) {
+  Relevance(CompiledQuestion compiled, Points points, int finding) {
     this.points = points;
     this.compiled = compiled;
     this.finding = finding;
     this.block = compiled.block(finding);
     this.twin = new Twin(compiled, block);
-    this.budget = budget;
     this.impossible = Obstacles.of(compiled.impossible());
     this.hangsOnNothing =
         compiled.space().impossible().stream().noneMatch(b -> b.mentions(finding));
@@ -70,60 +68,68 @@ final class Relevance {
   /**
    * Whether the finding can change the outcome of some case of the region; undecided counts as yes,
    * so that it is asked.
+   *
+   * @param region what is known
+   * @param possible what its cases come to
+   * @param steps what the searches may take, all findings of the case together
    */
-  boolean matters(long[] region, Possible possible) {
+  boolean matters(long[] region, Possible possible, Steps steps) {
     if (Long.bitCount(region[finding]) < 2) {
       return false;
     }
     return possible.cases().stream().anyMatch(c -> points.flipChanges(c, finding, region))
-        || (canVary(region, possible) && (oneEscalates(region) || oneProceeds(region)));
+        || (canVary(region, possible, steps)
+            && (oneEscalates(region, steps) || oneProceeds(region, steps)));
   }
 
   /**
    * Whether what is known leaves the finding more than one value, also by way of what hangs on it.
    */
-  private boolean canVary(long[] region, Possible possible) {
+  private boolean canVary(long[] region, Possible possible, Steps steps) {
     if (hangsOnNothing && !possible.cases().isEmpty()) {
       return true;
     }
     long[] wide = compiled.withSwitches(region);
-    Search one = Search.in(wide, impossible, budget);
-    if (one.result() != Search.Result.FOUND) {
-      return one.result() == Search.Result.UNDECIDED;
+    Search one = Search.in(wide, impossible, steps.left());
+    Search.Result result = steps.after(one);
+    if (result != Search.Result.FOUND) {
+      return result == Search.Result.UNDECIDED;
     }
     wide[finding] &= ~one.witness()[finding];
-    return Search.in(wide, impossible, budget).result() != Search.Result.NONE;
+    return steps.after(Search.in(wide, impossible, steps.left())) != Search.Result.NONE;
   }
 
   /** One case escalates and the other does not. */
-  private boolean oneEscalates(long[] region) {
+  private boolean oneEscalates(long[] region, Steps steps) {
     long[] both = twin.region(region);
     List<Box> left = escalates.stream().filter(e -> canBeLeft(e, both)).toList();
     if (left.isEmpty()) {
       return false;
     }
-    Search search = Search.over(both, otherNotEscalated, budget);
+    Search search = Search.over(both, otherNotEscalated, steps.left());
     search.enter(List.of(new Layout.Run(0, otherNotEscalated.count())));
-    return search.lookIn(left) != Search.Result.NONE;
+    search.lookIn(left);
+    return steps.after(search) != Search.Result.NONE;
   }
 
   /** One case proceeds and the other is stopped by a rule, or has nothing that allows it. */
-  private boolean oneProceeds(long[] region) {
-    return compiled.force().stream().anyMatch(f -> oneProceeds(f, twin.region(region)));
+  private boolean oneProceeds(long[] region, Steps steps) {
+    return compiled.force().stream().anyMatch(f -> oneProceeds(f, twin.region(region), steps));
   }
 
-  private boolean oneProceeds(Box allowed, long[] both) {
+  private boolean oneProceeds(Box allowed, long[] both, Steps steps) {
     boolean otherNotAllowed = canBeLeft(allowed, both);
     if (!allowed.narrow(both)) {
       return false;
     }
-    Search search = Search.over(both, thisProceeds, budget);
+    Search search = Search.over(both, thisProceeds, steps.left());
     search.enter(List.of(stops));
-    if (search.lookIn(stopsTheOther) != Search.Result.NONE) {
-      return true;
+    search.lookIn(stopsTheOther);
+    if (steps.after(search) == Search.Result.NONE && otherNotAllowed) {
+      search.enter(List.of(otherAllowed));
+      search.look();
     }
-    search.enter(List.of(otherAllowed));
-    return otherNotAllowed && search.look() != Search.Result.NONE;
+    return steps.after(search) != Search.Result.NONE;
   }
 
   /** Whether a case can lie in the box and another, which differs as the two may, outside it. */
@@ -137,10 +143,10 @@ final class Relevance {
   }
 
   /** One for each finding of the question, in asking order. */
-  static List<Relevance> all(CompiledQuestion compiled, Points points, int budget) {
+  static List<Relevance> all(CompiledQuestion compiled, Points points) {
     List<Relevance> all = new ArrayList<>();
     for (int i = 0; i < compiled.space().size(); i++) {
-      all.add(new Relevance(compiled, points, i, budget));
+      all.add(new Relevance(compiled, points, i));
     }
     return List.copyOf(all);
   }

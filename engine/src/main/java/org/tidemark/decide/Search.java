@@ -101,7 +101,7 @@ public final class Search {
     return steps < 0 ? Result.UNDECIDED : Result.NONE;
   }
 
-  /** How many steps are left to be taken. */
+  /** The steps that are left of its budget; none when it ended undecided. */
   int left() {
     return Math.max(0, steps);
   }

@@ -20,6 +20,7 @@ public final class Measure {
   static {
     PARTS.put("decisions", Decisions::measure);
     PARTS.put("unfinished", Unfinished::measure);
+    PARTS.put("hostile", Hostile::measure);
     PARTS.put("claims", ClaimSets::measure);
     PARTS.put("tables", Tables::measure);
   }
