@@ -147,4 +147,24 @@ class ProveTest {
           "5.0", change.path("case").path("findings").path("ph").textValue(), change::toString);
     }
   }
+
+  /** Of some forty findings, those few that make the difference are told first. */
+  @Test
+  void aChangeIsToldByWhatMakesTheDifference() throws IOException {
+    Ran ran = Ran.with("compare", HOSPITAL.toString(), copy("    is: 4.0", "    is: 3.5"));
+    assertEquals(0, ran.code(), ran.err());
+    String told =
+        """
+        One kind of case is answered differently; every other case is answered as
+        before.
+
+        use, by the rule second-reader-needed: was proceed, is now hold
+        What makes the difference:
+          - What is about to happen? First use since it was passed
+          - What did the strip read? 4.0 pH
+          - Who has read this strip? One person
+          - What does the X-ray for this check say of the tube? None for this check
+        """;
+    assertTrue(ran.out().contains(told), ran.out());
+  }
 }

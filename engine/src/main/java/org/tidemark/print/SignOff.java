@@ -148,7 +148,7 @@ public final class SignOff {
             + words(change.question(), change.to())
             + ", by the rule "
             + change.rule().replace('-', ' ');
-    return new SignOffView.Answered(change.question() + ": was " + says, change.example().words());
+    return new SignOffView.Answered(change.question() + ": was " + says, change.telling());
   }
 
   private String words(String question, Outcome outcome) {

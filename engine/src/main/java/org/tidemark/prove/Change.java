@@ -1,5 +1,6 @@
 package org.tidemark.prove;
 
+import java.util.List;
 import org.tidemark.model.Outcome;
 
 /**
@@ -9,6 +10,13 @@ import org.tidemark.model.Outcome;
  * @param rule the rule that fires in one of the two and not in the other
  * @param from what the first edition answers
  * @param to what the second edition answers
+ * @param telling what makes the difference in the example: the findings that the rule looks at, and
+ *     those with which the more cautious edition is never less cautious, whatever the others are
  * @param example one such case, in bedside words, a stretch of readings as a stretch
  */
-public record Change(String question, String rule, Outcome from, Outcome to, Witness example) {}
+public record Change(
+    String question, String rule, Outcome from, Outcome to, List<String> telling, Witness example) {
+  public Change {
+    telling = List.copyOf(telling);
+  }
+}

@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tidemark.decide.Box;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.CompiledRule;
@@ -113,7 +115,14 @@ public final class Comparison {
     }
 
     private void change(String rule, List<Part> differing, Outcome from, Outcome to) {
-      Hunt hunt = new Hunt(budget, point -> witness(point, from, to));
+      List<String> telling = new ArrayList<>();
+      Hunt hunt =
+          new Hunt(
+              budget,
+              point -> {
+                telling.addAll(telling(rule, point, from, to));
+                return witness(point, from, to);
+              });
       for (Part cause : differing) {
         for (Part before : Part.with(from, first)) {
           for (Part after : Part.with(to, second)) {
@@ -125,7 +134,25 @@ public final class Comparison {
       }
       Verdict verdict = hunt.noneMayBeFound();
       settled &= !(verdict instanceof Verdict.Undecided);
-      found(verdict).ifPresent(w -> changes.add(new Change(question, rule, from, to, w)));
+      found(verdict).ifPresent(w -> changes.add(new Change(question, rule, from, to, telling, w)));
+    }
+
+    private List<String> telling(String rule, long[] point, Outcome from, Outcome to) {
+      Set<String> ofTheRule = new LinkedHashSet<>();
+      for (CompiledQuestion each : List.of(first, second)) {
+        boxes(each, rule).stream()
+            .filter(b -> b.contains(point))
+            .forEach(b -> looksAt(b).forEach(ofTheRule::add));
+      }
+      boolean stricter = from.compareTo(to) < 0;
+      Set<String> names =
+          (stricter ? other : one).holdsBack(point, stricter ? to : from, ofTheRule);
+      return one.words(point, f -> names.contains(f.name()));
+    }
+
+    private Stream<String> looksAt(Box box) {
+      return IntStream.range(0, box.size())
+          .mapToObj(i -> first.space().cells(box.finding(i)).finding().name());
     }
 
     private static Optional<Witness> found(Verdict verdict) {

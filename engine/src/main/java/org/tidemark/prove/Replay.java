@@ -2,13 +2,18 @@ package org.tidemark.prove;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.tidemark.decide.Cell;
 import org.tidemark.decide.CellSpace;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
+import org.tidemark.decide.Kind;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Finding;
@@ -70,11 +75,45 @@ final class Replay {
     return policy.name() + ": " + decision.word() + " (" + decision.kind().sentence() + ")";
   }
 
+  /**
+   * Of a case, findings that make sure that no answer is less cautious than this one, whatever the
+   * others are; none of them can be left out.
+   *
+   * @param kept what is not to be left out in any event
+   */
+  Set<String> holdsBack(long[] point, Outcome answer, Set<String> kept) {
+    Map<String, Findings.Entry> left = new LinkedHashMap<>(findings(point).entries());
+    List<String> lastAskedFirst = new ArrayList<>(left.keySet());
+    Collections.reverse(lastAskedFirst);
+    for (String name : lastAskedFirst) {
+      Map<String, Findings.Entry> fewer = new LinkedHashMap<>(left);
+      fewer.remove(name);
+      if (!kept.contains(name) && staysAt(answer, new Findings(fewer))) {
+        left = fewer;
+      }
+    }
+    return left.keySet();
+  }
+
+  private boolean staysAt(Outcome answer, Findings findings) {
+    Decision decision = decider.decide(findings, ANY_DAY);
+    return decision.kind() != Kind.UNDECIDED
+        && decision.possible().stream().noneMatch(o -> o.compareTo(answer) < 0);
+  }
+
   /** The case, one finding a line; readings that no rule tells apart stand as a stretch. */
   List<String> words(long[] point) {
+    return words(point, f -> true);
+  }
+
+  /** The same, of some findings. */
+  List<String> words(long[] point, Predicate<Finding> which) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < space.size(); i++) {
       Finding finding = space.cells(i).finding();
+      if (!which.test(finding)) {
+        continue;
+      }
       Cell cell = space.cells(i).cell(Long.numberOfTrailingZeros(point[i]));
       value(finding, cell).ifPresent(v -> words.add(finding.asks() + " " + v));
     }

@@ -93,6 +93,7 @@ public final class ProofsJson {
     json.text("rule", change.rule());
     json.text("from", change.from().word());
     json.text("to", change.to().word());
+    json.texts("telling", change.telling());
     json.object("case", one -> witness(one, change.example()));
   }
 }

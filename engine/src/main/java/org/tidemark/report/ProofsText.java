@@ -95,8 +95,13 @@ public final class ProofsText {
     }
     return comparison.equal()
         ? "No case is answered differently. This is proved over every case."
-        : comparison.changes().size()
-            + " kinds of cases are answered differently; every other case is answered as before.";
+        : kinds(comparison.changes().size()) + "; every other case is answered as before.";
+  }
+
+  private static String kinds(int many) {
+    return many == 1
+        ? "One kind of case is answered differently"
+        : many + " kinds of cases are answered differently";
   }
 
   private static void change(Sheet sheet, Change change) {
@@ -108,6 +113,8 @@ public final class ProofsText {
             + change.from().word()
             + ", is now "
             + change.to().word());
+    sheet.line("What makes the difference:");
+    sheet.bulleted(change.telling());
     witness(sheet, change.example());
   }
 }

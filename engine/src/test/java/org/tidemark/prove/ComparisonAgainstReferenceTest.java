@@ -32,6 +32,9 @@ class ComparisonAgainstReferenceTest {
       Set<String> expected = enumerated(two.get(0), two.get(1));
       assertEquals(expected, found, "seed " + seed);
       assertTrue(comparison.settled());
+      comparison
+          .changes()
+          .forEach(c -> assertTrue(c.example().words().containsAll(c.telling()), c::toString));
       assertEquals(expected.isEmpty(), comparison.equal());
       changed += expected.isEmpty() ? 0 : 1;
       equal += expected.isEmpty() ? 1 : 0;
