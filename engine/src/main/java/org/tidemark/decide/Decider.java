@@ -10,7 +10,6 @@ import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Outcome;
-import org.tidemark.model.Plan;
 
 /**
  * Answers one question of one policy. The answer is right for every possibility that the findings
@@ -66,12 +65,8 @@ public final class Decider {
     Decision decision =
         new Answer(compiled, wording, findings, region, outlook.firing())
             .put(outcome, kind, possible.outcomes(), ask, today);
-    Optional<Plan> ended =
-        compiled.policy().header().control().plan().filter(p -> p.endedBefore(today));
     String hold = compiled.question().word(Outcome.HOLD);
-    return ended
-        .map(plan -> new PlanEnded(compiled.policy(), plan).holds(decision, hold))
-        .orElse(decision);
+    return Ended.by(today, compiled.policy()).map(e -> e.holds(decision, hold)).orElse(decision);
   }
 
   /** Where every finding is known, one pass over the rules is enough; else a search is needed. */
@@ -84,9 +79,24 @@ public final class Decider {
   /**
    * For an unfinished case: the fewest findings that settle it whatever they are, and for each
    * outcome still possible the fewest findings, among those not yet known for certain, that settle
-   * it so, with values that do. Nothing is left to find for a settled case.
+   * it so, with values that do. Nothing is left to find for a settled case, and there is no way to
+   * proceed by what has ended.
    */
-  public Routes routes(Findings findings) {
+  public Routes routes(Findings findings, LocalDate today) {
+    Routes routes = routes(findings);
+    if (Ended.by(today, compiled.policy()).isEmpty()) {
+      return routes;
+    }
+    Set<Outcome> left =
+        Ended.withoutProceeding(questions.possible(compiled.space().region(findings)).outcomes());
+    return new Routes(
+        left.equals(Set.of(Outcome.HOLD)) ? Optional.of(List.of()) : routes.fewest(),
+        routes.ways().stream()
+            .filter(w -> left.size() > 1 && w.outcome() != Outcome.PROCEED)
+            .toList());
+  }
+
+  Routes routes(Findings findings) {
     Possible possible = questions.possible(compiled.space().region(findings));
     if (!possible.settled() || possible.outcomes().isEmpty()) {
       return new Routes(Optional.empty(), List.of());
@@ -123,9 +133,15 @@ public final class Decider {
     return held ? new Change(means).toProceed(findings) : new Least.NoneExists();
   }
 
-  /** What lies behind an answer that this decider gave to these findings. */
-  public Grounds grounds(Findings findings, Decision decision) {
+  /**
+   * What lies behind an answer that this decider gave to these findings on this day. What has ended
+   * holds by itself: no finding forces that, and none would let it proceed.
+   */
+  public Grounds grounds(Findings findings, Decision decision, LocalDate today) {
     boolean hold = decision.settled() && decision.outcome() == Outcome.HOLD;
+    if (hold && Ended.by(today, compiled.policy()).isPresent()) {
+      return new Grounds(Optional.empty(), Optional.of(new Least.NoneExists()), Optional.empty());
+    }
     return new Grounds(
         decision.settled() ? Optional.of(forcing(findings)) : Optional.empty(),
         hold ? Optional.of(change(findings)) : Optional.empty(),

@@ -3,12 +3,20 @@ package org.tidemark.policies;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
+import org.tidemark.decide.Grounds;
+import org.tidemark.decide.Kind;
+import org.tidemark.decide.Least;
 import org.tidemark.layer.Departed;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.Layering;
@@ -27,6 +35,8 @@ import org.tidemark.source.Loaded;
 import org.tidemark.source.Place;
 import org.tidemark.source.SourceText;
 import org.tidemark.testkit.oracle.Agreement;
+import org.tidemark.trial.Trial;
+import org.tidemark.trial.WorkedCase;
 import org.tidemark.yaml.YamlReader;
 
 /**
@@ -110,6 +120,59 @@ class DeparturesTest {
         later.cautions()::toString);
     Decision lastDay = use.decide(Findings.NONE, LocalDate.of(2027, 9, 1));
     assertEquals(nothing.cautions().get(0), lastDay.cautions().get(0));
+  }
+
+  /** A reading that only the departure lets pass, and one that the floor would let pass too. */
+  @ParameterizedTest
+  @ValueSource(strings = {"6.0", "3.0"})
+  void afterItsLastDayNothingProceeds(String ph) {
+    EffectivePolicy policy = wider();
+    Decider use = Decider.of(policy, "use").orElseThrow();
+    WorkedCase settled =
+        Shipped.cases(Shipped.HOSPITAL).cases().stream()
+            .filter(c -> c.name().equals("B-doubt-settled"))
+            .findFirst()
+            .orElseThrow();
+    Findings findings =
+        new Trial(policy, Shipped.words().usual())
+            .findings(settled)
+            .with("ph", new Findings.Entry(Seen.number(new BigDecimal(ph)), settled.place()))
+            .with("ph-readers", new Findings.Entry(Seen.option("two-agree"), settled.place()));
+    Decision lastDay = use.decide(findings, LocalDate.of(2027, 9, 1));
+    assertEquals(Outcome.PROCEED, lastDay.outcome(), lastDay::toString);
+    LocalDate after = LocalDate.of(2027, 9, 2);
+    Decision late = use.decide(findings, after);
+    assertEquals(Outcome.HOLD, late.outcome());
+    assertEquals("Do not feed", late.word());
+    assertEquals(Kind.HELD, late.kind());
+    assertEquals(Set.of(Outcome.HOLD), late.possible());
+    assertEquals("departure-ended", late.reasons().get(0).rule());
+    assertEquals(
+        Optional.of("The departure in the value `ph-cut-off` ended on 1 September 2027."),
+        late.reasons().get(0).because());
+    assertEquals(
+        "Ask for the policy without it, or a new approval: Nutrition steering group.",
+        late.next().get(0));
+    Grounds grounds = use.grounds(findings, late, after);
+    assertEquals(Optional.empty(), grounds.forcedBy());
+    assertEquals(Optional.of(new Least.NoneExists()), grounds.wouldProceed());
+  }
+
+  /** What still escalates escalates, and what is open is not asked for the sake of proceeding. */
+  @Test
+  void afterItsLastDayAnEscalationStaysAndNoWayToProceedIsTold() {
+    Decider use = Decider.of(wider(), "use").orElseThrow();
+    LocalDate after = LocalDate.of(2027, 9, 2);
+    Findings blue = Findings.NONE.with("colour", new Findings.Entry(Seen.option("blue"), NOWHERE));
+    Decision escalates = use.decide(blue, after);
+    assertEquals(Set.of(Outcome.ESCALATE), escalates.possible(), escalates::toString);
+    assertEquals(Kind.ESCALATES, escalates.kind());
+    Decision open = use.decide(Findings.NONE, after);
+    assertEquals(Set.of(Outcome.HOLD, Outcome.ESCALATE), open.possible());
+    assertEquals(Kind.UNSETTLED, open.kind());
+    assertTrue(
+        use.routes(Findings.NONE, after).ways().stream()
+            .noneMatch(w -> w.outcome() == Outcome.PROCEED));
   }
 
   /** The checklist has no line to spare; with the note, one of its sentences must be shorter. */

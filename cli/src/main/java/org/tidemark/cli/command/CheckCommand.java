@@ -155,8 +155,8 @@ final class CheckCommand extends Verb {
       }
     }
     Decision decision = decider.decide(findings, today.day());
-    Grounds plain = decider.grounds(findings, decision);
-    Grounds grounds = toSettle ? plain.with(decider.routes(findings)) : plain;
+    Grounds plain = decider.grounds(findings, decision, today.day());
+    Grounds grounds = toSettle ? plain.with(decider.routes(findings, today.day())) : plain;
     console()
         .answer(
             json
