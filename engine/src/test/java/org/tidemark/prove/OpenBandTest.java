@@ -4,36 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tidemark.layer.EffectivePolicy;
-import org.tidemark.layer.Layering;
-import org.tidemark.model.Axis;
 import org.tidemark.model.Band;
 import org.tidemark.model.Bound;
-import org.tidemark.model.Care;
 import org.tidemark.model.Condition;
-import org.tidemark.model.Declared;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
-import org.tidemark.model.Header;
 import org.tidemark.model.Limit;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
-import org.tidemark.model.PolicyKind;
-import org.tidemark.model.Question;
 import org.tidemark.model.Rule;
-import org.tidemark.model.Scope;
-import org.tidemark.model.Standing;
-import org.tidemark.model.Status;
-import org.tidemark.model.Vocabulary;
 import org.tidemark.model.Worse;
 import org.tidemark.source.Place;
 import org.tidemark.source.SourceText;
+import org.tidemark.testkit.PlainPolicies;
 
 /**
  * A band of which the source is silent takes its readings out of the order from better to worse,
@@ -88,22 +77,8 @@ class OpenBandTest {
             Optional.empty(),
             List.of(),
             NOWHERE);
-    Question use =
-        new Question(
-            "use", Optional.of("May it?"), Map.of(), Set.of(), Set.of(), List.of(rule()), NOWHERE);
-    Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
-    Policy policy =
-        new Policy(
-            header(),
-            List.of(),
-            List.of(silent),
-            List.of(),
-            List.of(),
-            List.of(use),
-            care,
-            List.of(),
-            Declared.NOTHING);
-    return Layering.combine(new Vocabulary("v", 1, List.of(drained)), List.of(policy))
+    Policy policy = PlainPolicies.written(List.of(silent), List.of(), List.of(rule()));
+    return PlainPolicies.combined(List.of(drained), policy)
         .match(
             p -> p,
             errors -> {
@@ -116,34 +91,7 @@ class OpenBandTest {
   }
 
   private static Rule rule() {
-    return new Rule(
-        "much",
-        "made-up",
-        Effect.ALLOW,
-        Axis.POSITION,
-        new Condition.InBand("drained", new Band(end(5), Optional.empty())),
-        Set.of(),
-        new Rule.Says(Optional.empty(), Optional.empty(), List.of()),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        new Rule.Backing(Standing.LOCAL, List.of()),
-        NOWHERE);
-  }
-
-  private static Header header() {
-    return new Header(
-        "made-up",
-        PolicyKind.PUBLISHED,
-        "Made up",
-        "Nobody",
-        1,
-        Status.DRAFT,
-        Optional.empty(),
-        Optional.empty(),
-        new Scope(List.of(), List.of(), NOWHERE),
-        Optional.empty(),
-        NOWHERE);
+    Condition much = new Condition.InBand("drained", new Band(end(5), Optional.empty()));
+    return PlainPolicies.rule("much", Effect.ALLOW, List.of(much), Set.of());
   }
 }

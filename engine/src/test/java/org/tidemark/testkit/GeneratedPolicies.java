@@ -4,35 +4,26 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.tidemark.layer.EffectivePolicy;
-import org.tidemark.layer.Layering;
 import org.tidemark.model.Axis;
 import org.tidemark.model.Band;
 import org.tidemark.model.Bound;
-import org.tidemark.model.Care;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Declared;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
-import org.tidemark.model.Header;
 import org.tidemark.model.Limit;
 import org.tidemark.model.Option;
 import org.tidemark.model.Policy;
-import org.tidemark.model.PolicyKind;
-import org.tidemark.model.Question;
 import org.tidemark.model.Rule;
-import org.tidemark.model.Scope;
 import org.tidemark.model.Standing;
 import org.tidemark.model.Statement;
-import org.tidemark.model.Status;
 import org.tidemark.model.Term;
 import org.tidemark.model.Value;
-import org.tidemark.model.Vocabulary;
 import org.tidemark.model.Worse;
 import org.tidemark.source.Loaded;
 import org.tidemark.source.Place;
@@ -123,21 +114,7 @@ public final class GeneratedPolicies {
     List<String> allow =
         rules.stream().filter(r -> r.effect() == Effect.ALLOW).map(Rule::name).toList();
     List<Rule> sound = rules.stream().filter(r -> allow.containsAll(r.which())).toList();
-    Question use =
-        new Question(
-            "use", Optional.of("May it be used?"), Map.of(), Set.of(), Set.of(), sound, NOWHERE);
-    Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
-    Policy policy =
-        new Policy(
-            header(),
-            List.of(),
-            List.of(),
-            List.of(),
-            terms,
-            List.of(use),
-            care,
-            List.of(),
-            Declared.NOTHING);
+    Policy policy = PlainPolicies.written(List.of(), terms, sound);
     Policy trimmed =
         trimmings.map(t -> t.put(policy, findings, this::combined, this::given)).orElse(policy);
     List<Statement> stated =
@@ -168,22 +145,7 @@ public final class GeneratedPolicies {
   }
 
   private Loaded<EffectivePolicy> combined(Policy policy) {
-    return Layering.combine(new Vocabulary("v", 1, findings), List.of(policy));
-  }
-
-  private static Header header() {
-    return new Header(
-        "generated",
-        PolicyKind.PUBLISHED,
-        "Generated",
-        "Nobody",
-        1,
-        Status.DRAFT,
-        Optional.empty(),
-        Optional.empty(),
-        new Scope(List.of(), List.of(), NOWHERE),
-        Optional.empty(),
-        NOWHERE);
+    return PlainPolicies.combined(findings, policy);
   }
 
   private Finding finding(int i) {

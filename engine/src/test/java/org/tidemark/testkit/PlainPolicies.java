@@ -18,6 +18,7 @@ import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Header;
 import org.tidemark.model.Limit;
+import org.tidemark.model.NamedBand;
 import org.tidemark.model.Option;
 import org.tidemark.model.Policy;
 import org.tidemark.model.PolicyKind;
@@ -26,39 +27,50 @@ import org.tidemark.model.Rule;
 import org.tidemark.model.Scope;
 import org.tidemark.model.Standing;
 import org.tidemark.model.Status;
+import org.tidemark.model.Term;
 import org.tidemark.model.Vocabulary;
 import org.tidemark.model.Worse;
+import org.tidemark.source.Loaded;
 import org.tidemark.source.Place;
 import org.tidemark.source.SourceText;
 
 /** Policies made of findings and rules alone, with one question, {@code use}. */
-final class PlainPolicies {
+public final class PlainPolicies {
   private static final Place NOWHERE = Place.at(SourceText.of("generated", "x").beginning());
 
   private PlainPolicies() {}
 
-  static EffectivePolicy policy(List<Finding> findings, List<Rule> rules) {
-    Question use =
-        new Question(
-            "use", Optional.of("May it be used?"), Map.of(), Set.of(), Set.of(), rules, NOWHERE);
-    Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
-    Policy policy =
-        new Policy(
-            header(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(use),
-            care,
-            List.of(),
-            Declared.NOTHING);
-    return Layering.combine(new Vocabulary("plain", 1, findings), List.of(policy))
+  /** Findings and rules, combined. */
+  public static EffectivePolicy policy(List<Finding> findings, List<Rule> rules) {
+    return combined(findings, written(List.of(), List.of(), rules))
         .match(
             p -> p,
             errors -> {
               throw new AssertionError(errors.toString());
             });
+  }
+
+  /** The policy that a file with bands, terms and rules would be read as. */
+  public static Policy written(List<NamedBand> bands, List<Term> terms, List<Rule> rules) {
+    Question use =
+        new Question(
+            "use", Optional.of("May it be used?"), Map.of(), Set.of(), Set.of(), rules, NOWHERE);
+    Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
+    return new Policy(
+        header(),
+        List.of(),
+        bands,
+        List.of(),
+        terms,
+        List.of(use),
+        care,
+        List.of(),
+        Declared.NOTHING);
+  }
+
+  /** The policy alone, over a vocabulary of these findings. */
+  public static Loaded<EffectivePolicy> combined(List<Finding> findings, Policy policy) {
+    return Layering.combine(new Vocabulary("plain", 1, findings), List.of(policy));
   }
 
   private static Header header() {
@@ -82,14 +94,21 @@ final class PlainPolicies {
         "mL", BigDecimal.ZERO, BigDecimal.valueOf(values - 1L), BigDecimal.ONE, List.of());
   }
 
-  static Domain choice(List<String> names) {
+  /** One of these, whose labels are their names. */
+  public static Domain choice(List<String> names) {
     return new Domain.Choice(names.stream().map(n -> new Option(n, n)).toList());
   }
 
   static Finding finding(int order, Domain domain, Worse worse, List<Condition.Options> applies) {
+    return finding("f" + order, order, domain, worse, applies);
+  }
+
+  /** A finding that hangs on others, or on none. */
+  public static Finding finding(
+      String name, int order, Domain domain, Worse worse, List<Condition.Options> applies) {
     return new Finding(
-        "f" + order,
-        "What is f" + order + "?",
+        name,
+        "What is " + name + "?",
         domain,
         worse,
         applies,
@@ -108,7 +127,8 @@ final class PlainPolicies {
     return new Condition.InBand(finding, new Band(Optional.of(low), Optional.of(high)));
   }
 
-  static Rule rule(String name, Effect effect, List<Condition> given, Set<String> which) {
+  /** A rule that holds where all of these do. */
+  public static Rule rule(String name, Effect effect, List<Condition> given, Set<String> which) {
     return new Rule(
         name,
         "generated",

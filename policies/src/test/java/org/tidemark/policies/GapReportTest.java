@@ -12,36 +12,22 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tidemark.layer.EffectivePolicy;
-import org.tidemark.layer.Layering;
-import org.tidemark.model.Axis;
 import org.tidemark.model.Band;
 import org.tidemark.model.Bound;
-import org.tidemark.model.Care;
 import org.tidemark.model.Condition;
-import org.tidemark.model.Declared;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Effect;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
-import org.tidemark.model.Header;
 import org.tidemark.model.Limit;
-import org.tidemark.model.Option;
-import org.tidemark.model.Policy;
-import org.tidemark.model.PolicyKind;
-import org.tidemark.model.Question;
 import org.tidemark.model.Rule;
-import org.tidemark.model.Scope;
 import org.tidemark.model.Seen;
-import org.tidemark.model.Standing;
-import org.tidemark.model.Status;
-import org.tidemark.model.Vocabulary;
 import org.tidemark.model.Worse;
 import org.tidemark.prove.Claim;
 import org.tidemark.prove.Proof;
 import org.tidemark.prove.Prover;
 import org.tidemark.prove.Verdict;
-import org.tidemark.source.Place;
-import org.tidemark.source.SourceText;
+import org.tidemark.testkit.PlainPolicies;
 
 /**
  * Small tables with a gap that KIE 10.2.0's own analysis does not report, though its own engine
@@ -49,7 +35,6 @@ import org.tidemark.source.SourceText;
  * are ours, found by comparing the analysis with plain enumeration on random tables.
  */
 class GapReportTest {
-  private static final Place NOWHERE = Place.at(SourceText.of("table", "x").beginning());
   private static final String NONE = "-";
 
   /**
@@ -191,47 +176,18 @@ class GapReportTest {
         List.of(
             rule("first", condition(table.columns().get(0), table.first.get(0))),
             rule("second", condition(table.columns().get(1), table.second.get(1))));
-    Question use =
-        new Question("use", Optional.of("May it?"), Map.of(), Set.of(), Set.of(), rules, NOWHERE);
-    Care care = new Care(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
-    Policy policy =
-        new Policy(
-            header(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(use),
-            care,
-            List.of(),
-            Declared.NOTHING);
-    return Shipped.sound(Layering.combine(new Vocabulary("table", 1, findings), List.of(policy)));
+    return PlainPolicies.policy(findings, rules);
   }
 
   private static Finding finding(String name) {
     Domain domain =
         switch (name) {
-          case "letter" -> choice("a", "b", "c");
+          case "letter" -> PlainPolicies.choice(List.of("a", "b", "c"));
           case "number" ->
               new Domain.Measure("mL", BigDecimal.ZERO, BigDecimal.TEN, BigDecimal.ONE, List.of());
-          default -> choice("no", "yes");
+          default -> PlainPolicies.choice(List.of("no", "yes"));
         };
-    return new Finding(
-        name,
-        "What is it?",
-        domain,
-        new Worse.Neither(),
-        List.of(),
-        Optional.empty(),
-        Optional.empty(),
-        BigDecimal.ONE,
-        Optional.empty(),
-        Optional.empty(),
-        NOWHERE);
-  }
-
-  private static Domain choice(String... names) {
-    return new Domain.Choice(List.of(names).stream().map(n -> new Option(n, n)).toList());
+    return PlainPolicies.finding(name, 1, domain, new Worse.Neither(), List.of());
   }
 
   private static Condition condition(String column, String cell) {
@@ -249,34 +205,6 @@ class GapReportTest {
   }
 
   private static Rule rule(String name, Condition given) {
-    return new Rule(
-        name,
-        "table",
-        Effect.ALLOW,
-        Axis.POSITION,
-        given,
-        Set.of(),
-        new Rule.Says(Optional.empty(), Optional.empty(), List.of()),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        new Rule.Backing(Standing.LOCAL, List.of()),
-        NOWHERE);
-  }
-
-  private static Header header() {
-    return new Header(
-        "table",
-        PolicyKind.PUBLISHED,
-        "Table",
-        "Nobody",
-        1,
-        Status.DRAFT,
-        Optional.empty(),
-        Optional.empty(),
-        new Scope(List.of(), List.of(), NOWHERE),
-        Optional.empty(),
-        NOWHERE);
+    return PlainPolicies.rule(name, Effect.ALLOW, List.of(given), Set.of());
   }
 }
