@@ -155,7 +155,7 @@ class ProveTest {
     assertEquals(0, ran.code(), ran.err());
     String told =
         """
-        One kind of case is answered differently; every other case is answered as
+        2 kinds of cases are answered differently; every other case is answered as
         before.
 
         use, by the rule second-reader-needed: was proceed, is now hold

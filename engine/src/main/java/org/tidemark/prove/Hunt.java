@@ -3,6 +3,7 @@ package org.tidemark.prove;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.tidemark.decide.Box;
 import org.tidemark.decide.Obstacles;
 import org.tidemark.decide.Search;
@@ -28,6 +29,15 @@ final class Hunt {
    * Looks in the part of a region that lies in all of some boxes, for a case that dodges others.
    */
   Hunt look(long[] region, List<Box> in, Obstacles dodge) {
+    return look(region, in, () -> dodge);
+  }
+
+  /** The same for a part; what it dodges is laid out only if anything of it lies in the region. */
+  Hunt look(long[] region, Part part) {
+    return look(region, part.in(), () -> Obstacles.of(part.dodge()));
+  }
+
+  private Hunt look(long[] region, List<Box> in, Supplier<Obstacles> dodge) {
     if (found.isPresent()) {
       return this;
     }
@@ -37,7 +47,7 @@ final class Hunt {
         return this;
       }
     }
-    note(Uncovered.in(there, dodge, budget));
+    note(Uncovered.in(there, dodge.get(), budget));
     return this;
   }
 

@@ -66,7 +66,7 @@ final class StatementClaims {
       for (Outcome outcome : statement.rulesOut()) {
         Part.with(outcome, compiled).stream()
             .map(given::and)
-            .forEach(p -> hunt.look(everything, p.in(), Obstacles.of(p.dodge())));
+            .forEach(p -> hunt.look(everything, p));
       }
     }
     return hunt.noneMayBeFound();
