@@ -65,7 +65,6 @@ public record Asked(Optional<String> question, Findings findings, TubeRecord rec
         written
             .map(n -> problems.keep(RecordLoader.load(n, vocabulary), () -> TubeRecord.NONE))
             .orElse(TubeRecord.NONE);
-    written.ifPresent(n -> problems.add(RecordLoader.notWeighed(n)));
     return problems.conclude(() -> new Asked(question, findings, tube));
   }
 }

@@ -1,5 +1,6 @@
 package org.tidemark.decide;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
@@ -52,6 +53,22 @@ public record Decision(
     call = List.copyOf(call);
     writeDown = List.copyOf(writeDown);
     cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * The same, and what a tube's record has to say.
+   *
+   * @param more what was written down and does not count
+   * @param mind what else to bear in mind
+   */
+  public Decision alongside(List<DoesNotCount> more, List<String> mind) {
+    List<DoesNotCount> all = new ArrayList<>(more);
+    all.addAll(doesNotCount);
+    List<String> minding = new ArrayList<>(mind);
+    minding.addAll(cautions);
+    return new Decision(
+        question, asks, outcome, word, kind, possible, reasons, all, ask, next, call, writeDown,
+        minding, stamp);
   }
 
   /** Whether nothing that is still unknown could change the answer. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.tidemark.model.Barred;
 import org.tidemark.model.Care;
 import org.tidemark.model.Contact;
+import org.tidemark.model.Counts;
 import org.tidemark.model.Departure;
 import org.tidemark.model.Header;
 import org.tidemark.model.Limit;
@@ -188,6 +189,11 @@ public final class EffectivePolicy {
 
   public Optional<Contact> contact(String name) {
     return care.contacts().stream().filter(c -> c.name().equals(name)).findFirst();
+  }
+
+  /** Which items of a tube's record count, by every layer. */
+  public Counts counts() {
+    return parts.stream().map(Policy::counts).reduce(Counts.NONE, Counts::and);
   }
 
   /** What the policy leaves open, in words. */

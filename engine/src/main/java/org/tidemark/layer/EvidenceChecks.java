@@ -3,6 +3,7 @@ package org.tidemark.layer;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.tidemark.model.Barred;
 import org.tidemark.model.Effect;
 import org.tidemark.model.PolicyValue;
@@ -42,6 +43,9 @@ final class EvidenceChecks {
           .flatMap(q -> q.rules().stream())
           .filter(r -> r.backing().standing() == Standing.FROM_MEMORY)
           .forEach(r -> fromMemory("the rule `" + r.name() + "`", r.place().span()));
+      Stream.concat(policy.counts().drops().stream(), policy.counts().stomachNeeds().stream())
+          .filter(c -> c.backing().standing() == Standing.FROM_MEMORY)
+          .forEach(c -> fromMemory("what counts of `" + c.list() + "`", c.place().span()));
     }
   }
 

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tidemark.model.Condition;
+import org.tidemark.model.Counts;
 import org.tidemark.model.Domain;
+import org.tidemark.model.ListKind;
 import org.tidemark.model.PolicyValue;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
@@ -34,6 +36,21 @@ final class LimitChecks {
     policy
         .bands()
         .forEach(b -> check(Atom.stretch(b.of(), Stretches.of(policy, b.of(), b.band()), false)));
+    Counts counts = policy.counts();
+    counts.drops().forEach(c -> check(c.list(), c.given()));
+    counts.stomachNeeds().forEach(c -> check(c.list(), c.given()));
+    counts.repeats().forEach(r -> check("ph-readings", r.tooHigh()));
+    counts.moved().forEach(m -> check("lengths", m.given()));
+  }
+
+  /** A field of a list is no finding, and is read by a measure of its own. */
+  private void check(String name, Condition given) {
+    Optional<ListKind> list = policy.vocabulary().list(name);
+    for (List<Atom> all : Alternatives.of(policy, given)) {
+      for (Atom atom : all) {
+        list.flatMap(l -> l.field(atom.finding())).ifPresent(f -> check(atom, f.domain()));
+      }
+    }
   }
 
   private Stream<Condition> conditions() {
@@ -47,7 +64,10 @@ final class LimitChecks {
   }
 
   private void check(Atom atom) {
-    Domain domain = policy.vocabulary().require(atom.finding()).domain();
+    check(atom, policy.vocabulary().require(atom.finding()).domain());
+  }
+
+  private void check(Atom atom, Domain domain) {
     if (domain instanceof Domain.Measure measure && atom.stretch().isPresent()) {
       Atom.Stretch stretch = atom.stretch().get();
       Stream.of(stretch.lower(), stretch.upper())

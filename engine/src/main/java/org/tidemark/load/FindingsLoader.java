@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.tidemark.model.Contradictions;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.tidemark.model.Barred;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Care;
+import org.tidemark.model.Counts;
 import org.tidemark.model.Declared;
 import org.tidemark.model.Departure;
 import org.tidemark.model.Finding;
@@ -92,6 +93,10 @@ public final class PolicyLoader {
     boolean asks = header.kind() != PolicyKind.PLAN || fields.has("questions");
     QuestionsReader reader = new QuestionsReader(header.name(), known, wording, backings, problems);
     List<Question> questions = asks ? reader.read(fields) : List.of();
+    Counts counts =
+        new CountsReader(
+                header.name(), vocabulary, below, values, bands, wording, backings, problems)
+            .read(fields);
     List<Statement> statements =
         new StatementsReader(header.name(), known, wording, backings, problems)
             .read(fields, asked(questions, below));
@@ -114,6 +119,7 @@ public final class PolicyLoader {
                 terms,
                 questions,
                 care,
+                counts,
                 open,
                 new Declared(statements, departures),
                 own));

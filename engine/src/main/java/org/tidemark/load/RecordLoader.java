@@ -26,7 +26,7 @@ import org.tidemark.yaml.YamlNode;
  * an item does not say is not known.
  */
 public final class RecordLoader {
-  private static final String NOW = "now";
+  static final String NOW = "now";
 
   private final Vocabulary vocabulary;
   private final Problems problems;
@@ -36,18 +36,6 @@ public final class RecordLoader {
     this.vocabulary = vocabulary;
     this.problems = problems;
     this.moments = new Moments(problems);
-  }
-
-  /**
-   * Says that no answer weighs a record yet. A record that was read and then left out of the answer
-   * would be a loss that nobody sees, so a file that holds one is refused.
-   */
-  public static Diagnostic notWeighed(YamlNode record) {
-    return Diagnostic.error(
-            DiagnosticCode.UNKNOWN_KEY,
-            record.span(),
-            "a tube's record is not weighed by any answer yet")
-        .help("write what it shows as findings, such as `film` or `ph`, and delete `record`");
   }
 
   /** A record, in the lists and the events of a vocabulary. */
@@ -65,18 +53,20 @@ public final class RecordLoader {
             .flatMap(text -> moments.read(text).map(m -> Located.of(m, text.span())));
     Map<String, List<TubeRecord.Item>> lists = new LinkedHashMap<>();
     for (YamlMap.Entry entry : fields.entries()) {
-      if (!entry.key().text().equals(NOW)) {
+      if (!List.of(NOW, EventsReader.KEY).contains(entry.key().text())) {
         list(entry).ifPresent(kind -> lists.put(kind.name(), items(kind, entry, now)));
       }
     }
-    return new TubeRecord(now.map(Located::value), lists, List.of());
+    List<TubeRecord.Event> events =
+        new EventsReader(vocabulary, moments, problems).read(fields, now);
+    return new TubeRecord(now.map(Located::value), lists, events);
   }
 
   private Optional<ListKind> list(YamlMap.Entry entry) {
     String name = entry.key().text();
     Optional<ListKind> kind = vocabulary.list(name);
     if (kind.isEmpty()) {
-      List<String> may = new ArrayList<>(List.of(NOW));
+      List<String> may = new ArrayList<>(List.of(NOW, EventsReader.KEY));
       vocabulary.lists().forEach(l -> may.add(l.name()));
       problems.add(
           Diagnostic.error(

@@ -12,6 +12,7 @@ import java.util.List;
  * @param terms its yes-or-no findings made of others
  * @param questions what it decides
  * @param care what it says beside its rules
+ * @param counts what counts of a tube's record
  * @param notStated what it leaves open, in words
  * @param declared what it declares about itself
  * @param ownFindings findings that it asks beside those of the vocabulary
@@ -24,10 +25,11 @@ public record Policy(
     List<Term> terms,
     List<Question> questions,
     Care care,
+    Counts counts,
     List<String> notStated,
     Declared declared,
     List<Finding> ownFindings) {
-  /** A policy without findings of its own. */
+  /** A policy that says nothing of a record and asks no findings of its own. */
   public Policy(
       Header header,
       List<PolicyValue> values,
@@ -38,7 +40,18 @@ public record Policy(
       Care care,
       List<String> notStated,
       Declared declared) {
-    this(header, values, bands, barred, terms, questions, care, notStated, declared, List.of());
+    this(
+        header,
+        values,
+        bands,
+        barred,
+        terms,
+        questions,
+        care,
+        Counts.NONE,
+        notStated,
+        declared,
+        List.of());
   }
 
   public Policy {

@@ -66,9 +66,11 @@ public record TubeRecord(
   /**
    * Something that happened.
    *
-   * @param at when, if that is recorded
+   * @param from the first minute in which it may have happened, if that is recorded
+   * @param to the last
    * @param what its kind
    * @param place where it was entered
    */
-  public record Event(Optional<LocalDateTime> at, String what, Place place) {}
+  public record Event(
+      Optional<LocalDateTime> from, Optional<LocalDateTime> to, String what, Place place) {}
 }

@@ -59,6 +59,7 @@ public enum DiagnosticCode {
   TOO_MANY_WAYS("A condition can hold in more ways than can be looked at."),
   CANNOT_HOLD("The condition can never hold."),
   RULE_CANNOT_FIRE("The rule cannot fire, since something that it needs is not stated."),
+  LEFT_OUT_BY_RESULT("An item of a list would be left out for what it shows."),
   BARRED_EVIDENCE("A rule allows on a test that must not count."),
   SET_ASIDE_NOTHING("A set-aside rule does not name an allow rule of its question."),
   AXIS_NOT_SPOKEN_OF("The question can proceed without a word on something that it must speak of."),
@@ -109,6 +110,8 @@ public enum DiagnosticCode {
   NOT_FOR_THE_BEDSIDE("The policy is not one that may answer at a bedside."),
   WOULD_OVERWRITE("Something of this name is there already, and would be written over."),
   // findings
+  NOT_COUNTED("The policy does not say what counts of a list of a tube's record."),
+  ENTERED_TWICE("A finding is entered, and a tube's record yields something else."),
   CONTRADICTION("Two findings cannot both be so."),
   // worked cases
   NO_CASES("The file holds no worked case."),

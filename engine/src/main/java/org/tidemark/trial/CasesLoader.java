@@ -121,7 +121,6 @@ public final class CasesLoader {
 
   private TubeRecord record(Fields fields) {
     Optional<YamlNode> written = fields.optional("record");
-    written.ifPresent(n -> problems.add(RecordLoader.notWeighed(n)));
     return written
         .map(n -> problems.keep(RecordLoader.load(n, vocabulary), () -> TubeRecord.NONE))
         .orElse(TubeRecord.NONE);

@@ -2,6 +2,7 @@ package org.tidemark.trial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
@@ -21,24 +22,29 @@ final class Completed {
     this.usual = usual;
   }
 
-  Findings findings(WorkedCase worked) {
-    if (worked.rest() == Rest.UNKNOWN) {
-      return worked.findings();
-    }
-    return fill(worked.findings(), worked.place(), worked.usual());
+  /**
+   * What is known in a case, and the usual rest of it.
+   *
+   * @param open what the case leaves open on purpose, as its record speaks of it
+   */
+  Findings findings(WorkedCase worked, Findings known, Set<String> open) {
+    return worked.rest() == Rest.UNKNOWN
+        ? known
+        : fill(known, worked.place(), open, worked.usual());
   }
 
   /** The findings and what usually goes with them, said to be entered at the place. */
   Findings fill(Findings stated, Place place) {
-    return fill(stated, place, UsualAnswers.NONE);
+    return fill(stated, place, Set.of(), UsualAnswers.NONE);
   }
 
-  private Findings fill(Findings stated, Place place, UsualAnswers own) {
+  private Findings fill(Findings stated, Place place, Set<String> open, UsualAnswers own) {
     Findings filled = stated;
     // In asking order, so that a finding comes after those that it hangs on.
     for (Finding finding : vocabulary.findings()) {
       Optional<Value> value = own.of(finding.name()).or(() -> usual.of(finding.name()));
       if (value.isPresent()
+          && !open.contains(finding.name())
           && filled.entry(finding.name()).isEmpty()
           && mayExist(finding, filled)) {
         filled = filled.with(finding.name(), new Findings.Entry(seen(value.get()), place));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.Decision;
@@ -20,13 +21,21 @@ import org.tidemark.model.Seen;
 final class Explainer {
   private final CompiledQuestion question;
   private final Findings findings;
+  private final Set<String> recorded;
   private final WorkedCase worked;
   private final Decision decision;
   private final List<String> differences;
 
-  Explainer(CompiledQuestion question, Findings findings, TrialResult result) {
+  /**
+   * Of one case.
+   *
+   * @param recorded the findings that the tube's record yields
+   */
+  Explainer(
+      CompiledQuestion question, Findings findings, Set<String> recorded, TrialResult result) {
     this.question = question;
     this.findings = findings;
+    this.recorded = recorded;
     this.worked = result.worked();
     this.decision = result.decision();
     this.differences = result.differences();
@@ -50,6 +59,7 @@ final class Explainer {
   /** What the case itself states, and then what it takes to be as usual and a rule looks at. */
   private List<String> entered() {
     List<String> stated = new ArrayList<>();
+    List<String> recorded = new ArrayList<>();
     List<String> usual = new ArrayList<>();
     for (Finding finding : question.policy().vocabulary().findings()) {
       Optional<Findings.Entry> entry = findings.entry(finding.name());
@@ -57,9 +67,16 @@ final class Explainer {
       boolean matters = question.space().position(finding.name()).isPresent();
       if (entry.isPresent() && (byCase || matters)) {
         String line = finding.asks() + " " + words(finding, entry.get().seen());
-        (byCase ? stated : usual).add(byCase ? line : line + " (not stated; taken as usual)");
+        if (byCase) {
+          stated.add(line);
+        } else if (this.recorded.contains(finding.name())) {
+          recorded.add(line + " (from the record)");
+        } else {
+          usual.add(line + " (not stated; taken as usual)");
+        }
       }
     }
+    stated.addAll(recorded);
     stated.addAll(usual);
     return stated;
   }

@@ -1,6 +1,7 @@
 package org.tidemark.trial;
 
 import java.util.List;
+import java.util.Set;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.model.Findings;
 
@@ -28,7 +29,8 @@ public record Explanation(TrialResult result, List<Step> steps) {
     }
   }
 
-  static Explanation of(CompiledQuestion question, Findings findings, TrialResult result) {
-    return new Explanation(result, new Explainer(question, findings, result).steps());
+  static Explanation of(
+      CompiledQuestion question, Findings findings, Set<String> recorded, TrialResult result) {
+    return new Explanation(result, new Explainer(question, findings, recorded, result).steps());
   }
 }

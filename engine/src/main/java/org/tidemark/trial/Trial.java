@@ -7,7 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.tidemark.count.Derived;
+import org.tidemark.count.Deriving;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
@@ -53,7 +57,35 @@ public final class Trial {
 
   /** The findings that a worked case really asks about, its usual rest filled in. */
   public Findings findings(WorkedCase worked) {
-    return completed.findings(worked);
+    return derived(worked).match(Derived::findings, broken -> worked.findings());
+  }
+
+  /**
+   * What a case states, what its record yields, and the usual rest. The rest is filled in around
+   * the record, as what hangs on it can be told only where it is known, and never in its place.
+   */
+  private Loaded<Derived> derived(WorkedCase worked) {
+    Deriving deriving = Deriving.of(policy);
+    return deriving
+        .derive(worked.findings(), worked.record())
+        .match(
+            first ->
+                deriving
+                    .derive(filled(worked, worked.findings(), first), worked.record())
+                    .match(d -> Loaded.good(withRest(worked, d)), Loaded::broken),
+            Loaded::broken);
+  }
+
+  private Derived withRest(WorkedCase worked, Derived derived) {
+    return new Derived(
+        filled(worked, derived.findings(), derived),
+        derived.speaksOf(),
+        derived.notCounted(),
+        derived.due());
+  }
+
+  private Findings filled(WorkedCase worked, Findings known, Derived derived) {
+    return completed.findings(worked, known, derived.speaksOf());
   }
 
   /** Runs every case of a file and counts what of the policy they reach. */
@@ -96,9 +128,11 @@ public final class Trial {
         problems.add(noSuchQuestion(worked));
       } else {
         knowsItsRules(worked, problems);
-        Decision decision = decider.decide(findings(worked), today);
-        results.add(
-            new TrialResult(worked, decision, Differences.between(worked.expected(), decision)));
+        Loaded<Derived> derived = derived(worked);
+        problems.addAll(derived.diagnostics());
+        derived
+            .match(Optional::of, broken -> Optional.<Derived>empty())
+            .ifPresent(d -> results.add(result(worked, decider, d, today)));
       }
       progress.done(results.size(), cases.size());
     }
@@ -114,8 +148,15 @@ public final class Trial {
                     Explanation.of(
                         Objects.requireNonNull(compiled.get(worked.question())),
                         findings(worked),
+                        derived(worked).match(Derived::speaksOf, broken -> Set.of()),
                         results.get(0))),
             Loaded::broken);
+  }
+
+  private TrialResult result(WorkedCase worked, Decider decider, Derived derived, LocalDate today) {
+    Decision decision =
+        decider.decide(derived.findings(), today).alongside(derived.notCounted(), derived.due());
+    return new TrialResult(worked, decision, Differences.between(worked.expected(), decision));
   }
 
   private Diagnostic noSuchQuestion(WorkedCase worked) {

@@ -11,6 +11,8 @@ import org.tidemark.cli.options.Today;
 import org.tidemark.cli.output.Console;
 import org.tidemark.cli.output.ExitCode;
 import org.tidemark.cli.output.Terminal;
+import org.tidemark.count.Derived;
+import org.tidemark.count.Deriving;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
 import org.tidemark.decide.Grounds;
@@ -60,7 +62,8 @@ final class CheckCommand extends Verb {
       names = "--findings",
       paramLabel = "FILE",
       description = {
-        "What is known, as YAML or JSON: findings alone, or under `findings:` beside `question:`.",
+        "What is known, as YAML or JSON: findings alone, or under `findings:` beside `question:`",
+        "and `record:`, what was written of the tube more than once.",
         "Without it, on a terminal: asked one at a time."
       })
   private @Nullable Path file;
@@ -124,15 +127,23 @@ final class CheckCommand extends Verb {
     return tidemark
         .bedside(policy, name)
         .match(
-            decider -> show(tidemark, policy, decider, asked.findings()),
+            decider -> answer(tidemark, policy, asked, decider),
             refused -> console().refuse(refused, json, ExitCode.COMMAND_LINE_WRONG));
+  }
+
+  private ExitCode answer(Tidemark tidemark, EffectivePolicy policy, Asked asked, Decider decider) {
+    return Deriving.of(policy)
+        .derive(asked.findings(), asked.record())
+        .match(
+            derived -> show(tidemark, policy, decider, derived),
+            broken -> console().refuse(broken, json, ExitCode.FINDINGS_BROKEN));
   }
 
   private ExitCode interview(Tidemark tidemark, EffectivePolicy policy) {
     return tidemark
         .bedside(policy, question == null ? "use" : question)
         .match(
-            decider -> show(tidemark, policy, decider, interview(policy, decider)),
+            decider -> show(tidemark, policy, decider, Derived.of(interview(policy, decider))),
             refused -> console().refuse(refused, json, ExitCode.COMMAND_LINE_WRONG));
   }
 
@@ -145,7 +156,7 @@ final class CheckCommand extends Verb {
   }
 
   private ExitCode show(
-      Tidemark tidemark, EffectivePolicy policy, Decider decider, Findings findings) {
+      Tidemark tidemark, EffectivePolicy policy, Decider decider, Derived derived) {
     Optional<Bibliography> known = Optional.empty();
     if (sources) {
       Loaded<Bibliography> bibliography = tidemark.bibliography();
@@ -154,7 +165,9 @@ final class CheckCommand extends Verb {
         return console().refuse(bibliography.diagnostics(), json, ExitCode.POLICY_BROKEN);
       }
     }
-    Decision decision = decider.decide(findings, today.day());
+    Findings findings = derived.findings();
+    Decision decision =
+        decider.decide(findings, today.day()).alongside(derived.notCounted(), derived.due());
     Grounds plain = decider.grounds(findings, decision, today.day());
     Grounds grounds = toSettle ? plain.with(decider.routes(findings, today.day())) : plain;
     console()

@@ -1,12 +1,7 @@
-package org.tidemark.load;
+package org.tidemark.model;
 
 import java.util.Optional;
 import java.util.Set;
-import org.tidemark.model.Condition;
-import org.tidemark.model.Finding;
-import org.tidemark.model.Findings;
-import org.tidemark.model.Seen;
-import org.tidemark.model.Vocabulary;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Problems;
@@ -15,10 +10,10 @@ import org.tidemark.source.Problems;
  * Finds findings that were entered though they cannot be there: a pH where nothing came back,
  * trouble where no sign was seen.
  */
-final class Contradictions {
+public final class Contradictions {
   private Contradictions() {}
 
-  static void report(Findings findings, Vocabulary vocabulary, Problems problems) {
+  public static void report(Findings findings, Vocabulary vocabulary, Problems problems) {
     findings
         .entries()
         .forEach(
