@@ -77,6 +77,9 @@ public final class PolicyLoader {
   public Loaded<Policy> load(YamlNode root, List<Policy> below) {
     Problems problems = new Problems();
     Fields fields = Fields.of(root, "a policy", problems);
+    if (!new SizeChecks(PolicyLimits.DEFAULT, problems).passes(fields)) {
+      return Loaded.broken(problems.sorted());
+    }
     Citations citations = new Citations(bibliography, problems);
     Header header = new HeaderReader(vocabulary, citations, problems).read(fields);
     Backings backings = new Backings(header.kind(), citations);

@@ -129,7 +129,7 @@ final class TreeBuilder {
 
   private void count(Event event, int depth) {
     nodes++;
-    if (depth > limits.depth()) {
+    if (depth >= limits.depth() && event instanceof CollectionStartEvent) {
       throw new OverLimitException(
           spanOf(event), "this lies deeper than " + limits.depth() + " levels");
     }
