@@ -1,9 +1,11 @@
 package org.tidemark.layer;
 
+import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.tidemark.model.Contact;
+import org.tidemark.model.Hours;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Problems;
@@ -24,33 +26,39 @@ final class ContactChecks {
 
   private void check(Contact first) {
     Set<String> passed = new LinkedHashSet<>();
+    BitSet reached = new BitSet(Hours.WEEK);
     Contact last = first;
     while (!last.isAlwaysThere() && passed.add(last.name())) {
+      last.hours().ifPresent(h -> reached.or(h.minutes()));
       Optional<Contact> next = last.otherwise().flatMap(policy::contact);
       if (next.isEmpty()) {
-        hole(first, last);
+        hole(first, last, reached);
         return;
       }
       last = next.get();
     }
-    if (!last.isAlwaysThere() && last.name().equals(first.name())) {
-      round(first, passed);
+    boolean somebody = last.isAlwaysThere() || reached.cardinality() == Hours.WEEK;
+    if (!somebody && last.name().equals(first.name())) {
+      round(first, passed, reached);
     }
   }
 
   /** Said at the contact that has no stand-in, once, and not at each that leads to it. */
-  private void hole(Contact first, Contact last) {
+  private void hole(Contact first, Contact last, BitSet reached) {
     if (first.name().equals(last.name())) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.CONTACT_CHAIN,
                   last.place().span(),
-                  "nobody is called when `" + last.name() + "` is not there")
+                  "nobody is called when `"
+                      + last.name()
+                      + "` is not there"
+                      + forExample(first, reached))
               .help("add `else` with another contact, or write when: Always"));
     }
   }
 
-  private void round(Contact first, Set<String> passed) {
+  private void round(Contact first, Set<String> passed, BitSet reached) {
     problems.add(
         Diagnostic.error(
                 DiagnosticCode.CONTACT_CHAIN,
@@ -59,7 +67,8 @@ final class ContactChecks {
                     + first.name()
                     + "` back to it"
                     + byWayOf(first, passed)
-                    + ", and nobody on that way is always there")
+                    + ", and nobody on that way is always there"
+                    + forExample(first, reached))
             .help("let the last `else` lead to a contact with when: Always"));
   }
 
@@ -67,5 +76,12 @@ final class ContactChecks {
     Set<String> others = new LinkedHashSet<>(passed);
     others.remove(first.name());
     return others.isEmpty() ? "" : ", by way of `" + String.join("`, `", others) + "`";
+  }
+
+  /** The first minute of the week without anybody, where hours are given as data. */
+  private static String forExample(Contact first, BitSet reached) {
+    return first.hours().isEmpty()
+        ? ""
+        : "; for example on " + Hours.moment(reached.nextClearBit(0));
   }
 }

@@ -14,6 +14,7 @@ final class PolicyChecks {
     new ContactChecks(policy, problems).check();
     new FallbackChecks(policy, problems).check();
     new PopulationChecks(policy, problems).check();
+    new AlertChecks(policy, problems).check();
     new LimitChecks(policy, problems).check();
     if (problems.anyError()) {
       return; // what follows looks at readings, and a limit that no reading has would only mislead

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Scope;
+import org.tidemark.model.Tray;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Problems;
@@ -32,6 +33,19 @@ final class PopulationChecks {
     }
     Scopes.covered(scope, POPULATION).filter(p -> p.size() > 1).ifPresent(this::shared);
     scope.excludes().forEach(this::shutOut);
+    policy.care().trays().stream()
+        .filter(t -> t.layer().equals(policy.name()) && scope.narrowed(t.forWhom()).isEmpty())
+        .forEach(this::forNobody);
+  }
+
+  private void forNobody(Tray tray) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.CANNOT_HOLD,
+                tray.place().span(),
+                "the tray `" + tray.name() + "` is for nobody whom the policy is for")
+            .and(scope.place().span(), "the policy is for these")
+            .help("correct `for` of the tray, or move it to the policy that it belongs to"));
   }
 
   private void shared(Set<String> populations) {

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.tidemark.model.Bibliography;
 import org.tidemark.model.Standing;
+import org.tidemark.source.Diagnostic;
+import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Loaded;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
@@ -22,8 +24,23 @@ public final class BibliographyLoader {
     fields.requiredText("edition").ifPresent(t -> Scalars.count(t, problems));
     fields.required("facts");
     List<Bibliography.Entry> entries = fields.named("facts", entry -> entry(entry, problems));
+    List<Located<String>> alerts = fields.texts("alerts");
+    alerts.forEach(a -> known(a, entries, problems));
     fields.done();
-    return problems.conclude(() -> new Bibliography(entries));
+    List<String> ids = alerts.stream().map(Located::value).toList();
+    return problems.conclude(() -> new Bibliography(entries, ids));
+  }
+
+  private static void known(
+      Located<String> alert, List<Bibliography.Entry> entries, Problems problems) {
+    if (entries.stream().noneMatch(e -> e.id().equals(alert.value()))) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.UNKNOWN_CITATION,
+                  alert.span(),
+                  "the bibliography has no `" + alert.value() + "`")
+              .help("write an entry of that name under `facts`"));
+    }
   }
 
   private static Bibliography.Entry entry(YamlMap.Entry entry, Problems problems) {

@@ -107,13 +107,7 @@ final class CareReader {
     Fields fields = Fields.of(entry.value(), "the contact `" + entry.key().text() + "`", problems);
     Optional<Located<String>> next = fields.optionalText("else");
     next.ifPresent(otherwise::add);
-    Contact contact =
-        new Contact(
-            entry.key().text(),
-            fields.text("who").value(),
-            fields.text("when").value(),
-            next.map(Located::value),
-            Place.at(entry.key().span()));
+    Contact contact = new ContactReader(problems).read(entry, fields, next.map(Located::value));
     fields.done();
     return contact;
   }
@@ -227,6 +221,7 @@ final class CareReader {
             fields.text("title").value(),
             wording.list(fields, "items"),
             wording.list(fields, "never"),
+            new ScopeReader(known.vocabulary(), problems).tests(fields),
             layer,
             backings.read(fields),
             Place.at(name.span()));

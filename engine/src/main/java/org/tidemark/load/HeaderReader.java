@@ -2,16 +2,11 @@ package org.tidemark.load;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.tidemark.model.Condition;
+import org.tidemark.model.AlertAnswer;
 import org.tidemark.model.Control;
-import org.tidemark.model.Finding;
 import org.tidemark.model.Header;
-import org.tidemark.model.Option;
 import org.tidemark.model.PolicyKind;
 import org.tidemark.model.Scope;
 import org.tidemark.model.Status;
@@ -24,13 +19,10 @@ import org.tidemark.source.Problems;
 import org.tidemark.source.Span;
 import org.tidemark.source.Suggestion;
 import org.tidemark.source.Typed;
-import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
 
 /** Reads what a policy is, who owns it, whom it is for and where it stands. */
 final class HeaderReader {
-  private static final Set<String> NOT_SCOPE = Set.of("see", "source");
-
   private final Vocabulary vocabulary;
   private final Citations citations;
   private final Problems problems;
@@ -54,12 +46,7 @@ final class HeaderReader {
     inOrder(approval, review, reviewText, fields.key("approved"));
     fields.has("for");
     boolean open = status == Status.DRAFT && fields.leftOpen("for");
-    Scope scope =
-        new Scope(
-            open ? List.of() : covers(fields),
-            fields.list("not-for", this::exclusion),
-            !open,
-            Place.at(fields.key("for")));
+    Scope scope = new ScopeReader(vocabulary, problems).read(fields, citations, open);
     if (status == Status.DRAFT && kind.servesBedside()) {
       List.of("title", "owner", "approved", "review-by", "fallback", "retest")
           .forEach(fields::leftOpen);
@@ -83,8 +70,23 @@ final class HeaderReader {
         changed,
         clock(fields),
         new Control(
-            Acceptances.read(fields, problems), new PlanReader(problems).read(fields, kind)),
+            Acceptances.read(fields, problems),
+            new PlanReader(problems).read(fields, kind),
+            alerts(fields)),
         Place.at(name.span()));
+  }
+
+  private List<AlertAnswer> alerts(Fields policy) {
+    return policy.list("alerts", this::alert);
+  }
+
+  private AlertAnswer alert(YamlNode node) {
+    Fields fields = Fields.of(node, "an alert", problems);
+    fields.required("alert");
+    List<String> ids = citations.read(fields, "alert");
+    List<Located<String>> by = fields.someTexts("answered-by");
+    fields.done();
+    return new AlertAnswer(ids.stream().findFirst().orElse(""), by);
   }
 
   /** A place of the time zone database; an offset alone knows no summer time. */
@@ -170,70 +172,5 @@ final class HeaderReader {
               .and(approved, "the approval stands here")
               .help("correct one of the two dates"));
     }
-  }
-
-  private List<Condition.Options> covers(Fields fields) {
-    Optional<YamlNode> node = fields.required("for");
-    return node.map(n -> scopeTests(Fields.of(n, "`for`", problems), Set.of())).orElse(List.of());
-  }
-
-  private Scope.Exclusion exclusion(YamlNode node) {
-    Fields fields = Fields.of(node, "an exclusion", problems);
-    Optional<String> see =
-        fields.optionalText("see").map(Located::value).filter(v -> !v.equals("not-stated"));
-    List<String> sources = citations.read(fields, "source");
-    List<Condition.Options> tests = scopeTests(fields, NOT_SCOPE);
-    if (node instanceof YamlMap map && named(map) != 1) {
-      problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.WRONG_SHAPE, node.span(), "an exclusion names one finding")
-              .help("write for example {place: critical-care, see: name-of-its-policy}"));
-    }
-    return new Scope.Exclusion(
-        tests.isEmpty() ? new Condition.Options("", Set.of()) : tests.get(0),
-        see,
-        sources,
-        Place.at(node.span()));
-  }
-
-  private static long named(YamlMap exclusion) {
-    return exclusion.entries().stream().filter(e -> !NOT_SCOPE.contains(e.key().text())).count();
-  }
-
-  private List<Condition.Options> scopeTests(Fields fields, Set<String> others) {
-    List<Condition.Options> tests = new ArrayList<>();
-    for (YamlMap.Entry entry : fields.entries()) {
-      if (!others.contains(entry.key().text())) {
-        scopeTest(fields, entry).ifPresent(tests::add);
-      }
-    }
-    return tests;
-  }
-
-  private Optional<Condition.Options> scopeTest(Fields fields, YamlMap.Entry entry) {
-    Optional<Finding> finding = vocabulary.finding(entry.key().text());
-    if (finding.isEmpty()) {
-      problems.add(
-          Diagnostic.error(
-                  DiagnosticCode.UNKNOWN_FINDING,
-                  entry.key().span(),
-                  "no finding is called `" + entry.key().text() + "`")
-              .help(Fields.suggest(entry.key().text(), vocabulary.names())));
-      return Optional.empty();
-    }
-    List<String> may = finding.get().domain().options().stream().map(Option::name).toList();
-    Set<String> options = new LinkedHashSet<>();
-    for (Located<String> text : fields.some(entry)) {
-      if (!may.contains(text.value())) {
-        problems.add(
-            Diagnostic.error(
-                    DiagnosticCode.UNKNOWN_OPTION,
-                    text.span(),
-                    "`" + entry.key().text() + "` cannot be `" + text.value() + "`")
-                .help(Fields.suggest(text.value(), may)));
-      }
-      options.add(text.value());
-    }
-    return Optional.of(new Condition.Options(entry.key().text(), options));
   }
 }

@@ -2,6 +2,7 @@ package org.tidemark.model;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tidemark.source.Place;
@@ -29,9 +30,25 @@ public final class Bibliography {
       Place place) {}
 
   private final Map<String, Entry> entries = new LinkedHashMap<>();
+  private final List<String> alerts;
 
   public Bibliography(Collection<Entry> entries) {
+    this(entries, List.of());
+  }
+
+  /**
+   * With alerts.
+   *
+   * @param alerts the entries that say what an alert asks of every hospital
+   */
+  public Bibliography(Collection<Entry> entries, List<String> alerts) {
     entries.forEach(e -> this.entries.put(e.id(), e));
+    this.alerts = List.copyOf(alerts);
+  }
+
+  /** The entries that say what an alert asks of every hospital. */
+  public List<String> alerts() {
+    return alerts;
   }
 
   public Optional<Entry> entry(String id) {

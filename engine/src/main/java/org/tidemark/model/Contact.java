@@ -8,12 +8,18 @@ import org.tidemark.source.Place;
  *
  * @param name its name in the policy
  * @param who the role
- * @param when when the role can be reached
+ * @param when when the role can be reached, in words
+ * @param hours the same as data, where it is given so
  * @param otherwise the contact to use outside those hours
  * @param place where it is written
  */
 public record Contact(
-    String name, String who, String when, Optional<String> otherwise, Place place) {
+    String name,
+    String who,
+    String when,
+    Optional<Hours> hours,
+    Optional<String> otherwise,
+    Place place) {
   private static final String ALWAYS = "Always";
 
   /** Whether nobody has to stand in. */

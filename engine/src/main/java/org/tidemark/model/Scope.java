@@ -1,7 +1,11 @@
 package org.tidemark.model;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.tidemark.source.Place;
 
 /**
@@ -21,6 +25,41 @@ public record Scope(
 
   public Scope(List<Condition.Options> covers, List<Exclusion> excludes, Place place) {
     this(covers, excludes, true, place);
+  }
+
+  /**
+   * The part of it that is also for these.
+   *
+   * @param also more findings that must be so
+   */
+  public Scope narrowed(List<Condition.Options> also) {
+    Map<String, Set<String>> all = new LinkedHashMap<>();
+    covers.forEach(c -> all.put(c.finding(), c.options()));
+    also.forEach(a -> all.merge(a.finding(), a.options(), Scope::both));
+    return new Scope(
+        all.entrySet().stream().map(e -> new Condition.Options(e.getKey(), e.getValue())).toList(),
+        excludes,
+        stated,
+        place);
+  }
+
+  private static Set<String> both(Set<String> one, Set<String> other) {
+    Set<String> both = new TreeSet<>(one);
+    both.retainAll(other);
+    return both;
+  }
+
+  /** Whether it is for nobody at all. */
+  public boolean isEmpty() {
+    return covers.stream()
+        .anyMatch(
+            c ->
+                excludes.stream()
+                    .map(Exclusion::what)
+                    .filter(x -> x.finding().equals(c.finding()))
+                    .flatMap(x -> x.options().stream())
+                    .toList()
+                    .containsAll(c.options()));
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Header;
 import org.tidemark.model.PolicyKind;
+import org.tidemark.model.Scope;
 import org.tidemark.model.Tray;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
@@ -51,7 +52,13 @@ public final class Cards {
             .filter(layer -> layer.kind() == PolicyKind.FLOOR)
             .map(Header::name)
             .collect(Collectors.toSet());
-    return policy.care().trays().stream().filter(tray -> !floors.contains(tray.layer()));
+    return policy.care().trays().stream()
+        .filter(tray -> !floors.contains(tray.layer()) && !scope(tray).isEmpty());
+  }
+
+  /** Whom a tray is for, of those whom the policy is for. */
+  private Scope scope(Tray tray) {
+    return policy.header().scope().narrowed(tray.forWhom());
   }
 
   /** A card, or why it cannot be printed. */
@@ -80,7 +87,7 @@ public final class Cards {
   }
 
   private Loaded<CardPage> checklist() {
-    CardStrip strip = strip("Before first use", CHECKLIST);
+    CardStrip strip = strip("Before first use", CHECKLIST, policy.header().scope());
     Loaded<CardView> view = printer.checklist(CHECKLIST, strip, banners(), PolicyViews.of(policy));
     return view.match(
         card ->
@@ -89,7 +96,7 @@ public final class Cards {
   }
 
   private Loaded<CardPage> tray(Tray tray) {
-    CardStrip strip = strip("Tray: " + tray.title(), TRAY + tray.name());
+    CardStrip strip = strip("Tray: " + tray.title(), TRAY + tray.name(), scope(tray));
     TrayView view = trayView(tray, strip);
     Optional<Diagnostic> tooLong = CardFit.check(view, tray.place().span());
     return tooLong.isPresent()
@@ -124,12 +131,12 @@ public final class Cards {
         Loaded::broken);
   }
 
-  private CardStrip strip(String title, String name) {
+  private CardStrip strip(String title, String name, Scope scope) {
     return new StripChecks(policy, today)
         .strip(
             title,
             Fingerprint.letters(policy.name() + "/" + name, 3),
-            new ForWhom(policy.vocabulary()).words(policy.header().scope()));
+            new ForWhom(policy.vocabulary()).words(scope));
   }
 
   private Diagnostic unknown(String name) {

@@ -107,6 +107,8 @@ public final class SignOff {
         found.remarks().stream().filter(r -> !r.isAccepted()).map(SignOff::remark).toList(),
         found.remarks().stream().flatMap(SignOff::accepted).toList(),
         cards(),
+        new SignOffAlerts(policy, found.bibliography()).answered(),
+        new SignOffAlerts(policy, found.bibliography()).unanswered(),
         sources(found.bibliography()));
   }
 

@@ -27,6 +27,8 @@ import java.util.List;
  * @param warnings warnings about its file that nobody has accepted
  * @param accepted warnings that were accepted, by whom and why
  * @param cards cards to print again, and to take down
+ * @param alerts alerts that it answers, each with what does
+ * @param unanswered alerts that it does not answer
  * @param sources the publications behind it
  */
 public record SignOffView(
@@ -52,6 +54,8 @@ public record SignOffView(
     List<String> warnings,
     List<String> accepted,
     List<String> cards,
+    List<String> alerts,
+    List<String> unanswered,
     List<String> sources) {
   public SignOffView {
     since = List.copyOf(since);
@@ -66,6 +70,8 @@ public record SignOffView(
     warnings = List.copyOf(warnings);
     accepted = List.copyOf(accepted);
     cards = List.copyOf(cards);
+    alerts = List.copyOf(alerts);
+    unanswered = List.copyOf(unanswered);
     sources = List.copyOf(sources);
   }
 

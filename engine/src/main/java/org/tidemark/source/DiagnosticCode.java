@@ -64,6 +64,7 @@ public enum DiagnosticCode {
   SET_ASIDE_NOTHING("A set-aside rule does not name an allow rule of its question."),
   AXIS_NOT_SPOKEN_OF("The question can proceed without a word on something that it must speak of."),
   NO_ACTION("The rule stops the work and does not say what to do."),
+  NO_DIGIT("A number to call has no digit."),
   NO_CONTACT("The rule escalates and does not say to whom."),
   CONTACT_CHAIN("Whom to call goes round, or ends in one who is not always there."),
   TUBE_ORDERS_CLASH("Two rules that can fire together give opposite orders for the tube."),
@@ -103,6 +104,7 @@ public enum DiagnosticCode {
   // control
   DATES_OUT_OF_ORDER("The dates are not in order."),
   REVIEW_PASSED("The review date has passed."),
+  ALERT_NOT_ANSWERED("What is said to answer an alert is not in the policy."),
   NOT_YET_APPROVED("The approval lies in the future."),
   ACCEPTS_NOTHING("A warning is accepted that the policy does not have."),
   ACCEPTS_SEVERAL("What is accepted fits more than one warning."),

@@ -29,6 +29,7 @@ final class CaseFiles {
           "control.txt",
           "accepted.txt",
           "groups.txt",
+          "contacts.txt",
           "never.txt");
 
   private CaseFiles() {}
