@@ -10,8 +10,7 @@ import java.util.Optional;
  * @param plan who agreed it and until when, where it is a plan for one patient
  * @param alerts alerts that it answers, and by what
  */
-public record Control(
-    List<Acceptance> accepted, Optional<Plan> plan, List<AlertAnswer> alerts) {
+public record Control(List<Acceptance> accepted, Optional<Plan> plan, List<AlertAnswer> alerts) {
   /** Nothing settled. */
   public static final Control NONE = new Control(List.of(), Optional.empty(), List.of());
 
