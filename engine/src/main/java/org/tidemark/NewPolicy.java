@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Loaded;
@@ -24,8 +25,11 @@ final class NewPolicy {
 
   private final Resources resources;
 
-  NewPolicy(Resources resources) {
+  private final Function<FileKind, Loaded<String>> schemas;
+
+  NewPolicy(Resources resources, Function<FileKind, Loaded<String>> schemas) {
     this.resources = resources;
+    this.schemas = schemas;
   }
 
   private static Map<String, String> files() {
@@ -58,6 +62,9 @@ final class NewPolicy {
                     .text()
                     .replace("BUILDS-ON", buildsOn)
                     .replace("NAME", name)));
+    for (FileKind kind : List.of(FileKind.POLICY, FileKind.CASES)) {
+      texts.put(kind.word() + ".schema.json", problems.keep(schemas.apply(kind), () -> ""));
+    }
     return problems.anyError() ? Loaded.broken(problems.sorted()) : write(folder, texts);
   }
 

@@ -111,6 +111,11 @@ final class PolicyShelf {
         .match(v -> new Layers(v, bibliography, finder, problems).combine(top), Loaded::broken);
   }
 
+  /** A policy's text, as it would be if its file held it. */
+  Loaded<EffectivePolicy> policy(YamlNode tree, Path file) {
+    return onItsLayers(new Copy(tree, Optional.of(file), List.of()), List.of());
+  }
+
   /** The policies in the folders, then those that are shipped. */
   Listing list() {
     Problems problems = new Problems();

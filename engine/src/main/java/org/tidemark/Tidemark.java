@@ -91,7 +91,20 @@ public final class Tidemark {
    * @return the files that were written
    */
   public Loaded<List<Path>> newPolicy(Path folder, String buildsOn) {
-    return new NewPolicy(resources).write(folder, buildsOn);
+    return new NewPolicy(resources, this::schema).write(folder, buildsOn);
+  }
+
+  /**
+   * Lays a file out: a policy, worked cases, findings, a vocabulary or a bibliography. Nothing that
+   * it says changes, and no comment is lost; a file with an error in it is left as it is.
+   */
+  public Loaded<Tidied> tidy(Path file) {
+    return new TidyDesk(shelf).tidy(file);
+  }
+
+  /** The JSON Schema of a kind of file, with the findings of the vocabulary, for editors. */
+  public Loaded<String> schema(FileKind kind) {
+    return vocabulary().match(words -> Loaded.good(kind.schema(words)), Loaded::broken);
   }
 
   /** What tries a policy on worked cases. */

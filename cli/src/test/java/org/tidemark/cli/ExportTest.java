@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -54,7 +55,7 @@ class ExportTest {
   @Test
   void aFormMustBeNamed() {
     assertEquals(
-        new Ran(2, "", "Say in which form: --dmn.\nTry: tidemark export --help\n"),
+        new Ran(2, "", "Say in which form: --dmn or --schema.\nTry: tidemark export --help\n"),
         Ran.with("export"));
   }
 
@@ -71,5 +72,37 @@ class ExportTest {
     Ran ran = Ran.with("export", "--dmn", "--question", "usw");
     assertEquals(2, ran.code());
     assertTrue(ran.err().contains("did you mean `use`?"), ran.err());
+  }
+
+  @Test
+  void aSchemaForEditors() throws IOException {
+    Path file = folder.resolve("policy.schema.json");
+    Ran ran = Ran.with("export", "--schema", "policy", "-o", file.toString());
+    assertEquals(new Ran(0, "Wrote " + file + ".\n", ""), ran);
+    JsonNode schema = Repo.json(Files.readString(file, UTF_8));
+    assertEquals(
+        "https://json-schema.org/draft/2020-12/schema", schema.path("$schema").textValue());
+    JsonNode rule = schema.path("$defs").path("rule").path("properties");
+    assertEquals(
+        "Why, to the person at the bedside.", rule.path("because").path("description").textValue());
+    assertTrue(schema.path("$defs").path("condition").path("properties").has("ph"));
+  }
+
+  @Test
+  void aSchemaOfSomethingElseIsASlip() {
+    for (String[] args :
+        List.of(
+            new String[] {"export", "--schema", "card"},
+            new String[] {"export", "example-general-adult", "--schema", "policy"},
+            new String[] {"export", "--schema", "policy", "--json"})) {
+      assertEquals(
+          new Ran(
+              2,
+              "",
+              "--schema goes with -o alone, and is one of: policy, cases, findings, vocabulary,"
+                  + " bibliography.\nTry: tidemark export --help\n"),
+          Ran.with(args));
+    }
+    assertEquals(2, Ran.with("export", "--schema", "policy", "--dmn").code());
   }
 }

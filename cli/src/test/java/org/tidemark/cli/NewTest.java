@@ -61,6 +61,18 @@ class NewTest {
     }
   }
 
+  /** Editors are pointed at the schema that lies beside, and that is what export writes. */
+  @ParameterizedTest
+  @ValueSource(strings = {"policy", "cases"})
+  void editorsFindTheSchema(String kind) throws IOException {
+    Path made = made();
+    String first = Files.readAllLines(made.resolve(kind + ".yaml"), UTF_8).get(0);
+    assertEquals("# yaml-language-server: $schema=" + kind + ".schema.json", first);
+    assertEquals(
+        Ran.with("export", "--schema", kind).out(),
+        Files.readString(made.resolve(kind + ".schema.json"), UTF_8));
+  }
+
   /** It loads, and every remark on it is one thing that is missing, with its code and its place. */
   @ParameterizedTest
   @ValueSource(strings = {"nothing", "floor-england-adult"})

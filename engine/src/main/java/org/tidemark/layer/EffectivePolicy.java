@@ -75,6 +75,11 @@ public final class EffectivePolicy {
     return header;
   }
 
+  /** Whether both were read from the same words, wherever those stand. */
+  public boolean saysTheSameAs(EffectivePolicy other) {
+    return parts.equals(other.parts);
+  }
+
   /** The headers of all layers, the lowest first. */
   public List<Header> layers() {
     return layers;

@@ -168,7 +168,7 @@ final class CareReader {
   }
 
   private Step.Alternative alternative(YamlNode node, Map<String, Span> taken) {
-    Fields fields = Fields.of(node, "a step", problems);
+    Fields fields = Fields.of(node, "a step", CareParts.STEP_ALTERNATIVE, problems);
     Step.Alternative alternative = stepItself(fields, taken);
     fields.done();
     return alternative;

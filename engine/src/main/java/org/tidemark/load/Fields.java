@@ -27,27 +27,50 @@ import org.tidemark.yaml.YamlText;
  * is never seen.
  */
 public final class Fields {
+  /** Whether a reader that the language does not declare is a fault; for developers. */
+  private static final boolean STRICT = Boolean.getBoolean("tidemark.language.strict");
+
   private final YamlMap map;
   private final String what;
   private final Problems problems;
   private final boolean standIn;
+  private final Optional<Part> part;
   private final Set<String> asked = new LinkedHashSet<>();
 
   public Fields(YamlMap map, String what, Problems problems) {
-    this(map, what, problems, false);
+    this(map, what, problems, false, Language.part(what));
   }
 
-  private Fields(YamlMap map, String what, Problems problems, boolean standIn) {
+  private Fields(
+      YamlMap map, String what, Problems problems, boolean standIn, Optional<Part> part) {
+    this.part = part;
     this.map = map;
     this.what = what;
     this.problems = problems;
     this.standIn = standIn;
   }
 
-  /** The fields of a node that should have some; reported and empty when it has none. */
+  /** The fields of a part that is declared elsewhere than in {@link Language}. */
+  public static Fields of(YamlNode node, Part part, Problems problems) {
+    return of(node, part.called(), part, problems);
+  }
+
+  /** The same, where messages call it by a name of its own. */
+  static Fields of(YamlNode node, String what, Part part, Problems problems) {
+    return of(node, what, problems, Optional.of(part));
+  }
+
+  /**
+   * The fields of a node that should have some; reported and empty when it has none. What it is
+   * called says which part of {@link Language} it is.
+   */
   public static Fields of(YamlNode node, String what, Problems problems) {
+    return of(node, what, problems, Language.part(what));
+  }
+
+  private static Fields of(YamlNode node, String what, Problems problems, Optional<Part> part) {
     if (node instanceof YamlMap map) {
-      return new Fields(map, what, problems);
+      return new Fields(map, what, problems, false, part);
     }
     boolean nothing = node instanceof YamlText text && text.isMissing();
     problems.add(
@@ -64,7 +87,7 @@ public final class Fields {
 
   /** No fields, and no complaint about it: something else has been reported in their place. */
   static Fields standIn(Span at, String what, Problems problems) {
-    return new Fields(new YamlMap(List.of(), at), what, problems, true);
+    return new Fields(new YamlMap(List.of(), at), what, problems, true, Optional.empty());
   }
 
   public Problems problems() {
@@ -306,6 +329,9 @@ public final class Fields {
 
   /** Reports every field that was there and that nobody asked for. */
   public void done() {
+    if (STRICT && !standIn && !OtherFiles.isElsewhere(what)) {
+      part.orElseThrow(() -> notDeclared(what)).heldTo(asked);
+    }
     for (YamlMap.Entry entry : map.entries()) {
       String key = entry.key().text();
       if (!asked.contains(key)) {
@@ -319,5 +345,13 @@ public final class Fields {
                         + "; if it belongs to a line above, check the spaces before it"));
       }
     }
+  }
+
+  private static IllegalStateException notDeclared(String what) {
+    return new IllegalStateException(
+        "the language has no part called '"
+            + what
+            + "': declare it with its fields in org.tidemark.load (Language, RuleParts, CareParts or OtherFiles);"
+            + " see 'The language, declared once' in DEVELOPERS.md.");
   }
 }

@@ -176,7 +176,7 @@ public final class FindingsLoader {
   }
 
   private Optional<Seen> stretch(Finding finding, YamlMap map) {
-    Fields fields = new Fields(map, "`" + finding.name() + "`", problems);
+    Fields fields = Fields.of(map, "`" + finding.name() + "`", OtherFiles.STRETCH, problems);
     if (!(finding.domain() instanceof Domain.Measure measure)) {
       problems.add(
           Diagnostic.error(

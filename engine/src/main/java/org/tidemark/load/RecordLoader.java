@@ -101,7 +101,8 @@ public final class RecordLoader {
   }
 
   private TubeRecord.Item item(ListKind kind, YamlNode node, Optional<Located<LocalDateTime>> now) {
-    Fields fields = Fields.of(node, "an item of `" + kind.name() + "`", problems);
+    String what = "an item of `" + kind.name() + "`";
+    Fields fields = Fields.of(node, what, OtherFiles.item(kind), problems);
     Optional<LocalDateTime> at = moment(fields, "at", now);
     Map<String, LocalDateTime> times = new LinkedHashMap<>();
     kind.times().forEach(name -> moment(fields, name, now).ifPresent(t -> times.put(name, t)));

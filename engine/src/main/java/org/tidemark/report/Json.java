@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -46,6 +47,36 @@ final class Json {
       throw new UncheckedIOException("writing to memory failed", impossible);
     }
     return text.append('\n').toString();
+  }
+
+  /** Maps, lists, texts, whole numbers and truth values as text, with a line end behind it. */
+  static String tree(Map<String, Object> root) {
+    return object(json -> json.fields(root));
+  }
+
+  private void fields(Map<?, ?> fields) throws IOException {
+    for (Map.Entry<?, ?> field : fields.entrySet()) {
+      generator.writeFieldName((String) field.getKey());
+      node(field.getValue());
+    }
+  }
+
+  private void node(Object node) throws IOException {
+    if (node instanceof Map<?, ?> map) {
+      braces(json -> json.fields(map));
+    } else if (node instanceof List<?> list) {
+      generator.writeStartArray();
+      for (Object item : list) {
+        node(item);
+      }
+      generator.writeEndArray();
+    } else if (node instanceof Integer number) {
+      generator.writeNumber(number);
+    } else if (node instanceof Boolean flag) {
+      generator.writeBoolean(flag);
+    } else {
+      generator.writeString((String) node);
+    }
   }
 
   private static DefaultPrettyPrinter printer() {

@@ -40,7 +40,7 @@ public final class CasesLoader {
   }
 
   private Loaded<CaseFile> read(YamlNode root) {
-    Fields fields = Fields.of(root, "a file of worked cases", problems);
+    Fields fields = Fields.of(root, CaseLanguage.FILE, problems);
     Located<String> policy = fields.text("cases-of");
     usual(fields);
     fields.required("cases");
@@ -80,7 +80,7 @@ public final class CasesLoader {
   }
 
   private WorkedCase workedCase(YamlNode node) {
-    Fields fields = Fields.of(node, "a worked case", problems);
+    Fields fields = Fields.of(node, CaseLanguage.CASE, problems);
     Located<String> name = fields.text("case");
     isNew(name);
     WorkedCase read =

@@ -141,7 +141,7 @@ final class Bench {
   }
 
   /** A policy on those below it, with the checks of the whole. */
-  private static Loaded<EffectivePolicy> layered(SourceText source, List<Policy> below) {
+  static Loaded<EffectivePolicy> layered(SourceText source, List<Policy> below) {
     Loaded<Policy> read =
         READER.read(source, root -> new PolicyLoader(VOCABULARY, BIBLIOGRAPHY).load(root, below));
     return read.match(

@@ -4,12 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.tidemark.FileKind;
 import org.tidemark.Tidemark;
 import org.tidemark.cli.options.FolderOptions;
 import org.tidemark.cli.output.Console;
 import org.tidemark.cli.output.ExitCode;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Worded;
 import org.tidemark.report.DmnExport;
 import org.tidemark.report.DmnJson;
 import org.tidemark.source.Diagnostic;
@@ -19,19 +21,21 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Writes a policy in a form that other programs read. */
+/** Writes a policy, or what policies are made of, in a form that other programs read. */
 @Command(
     name = "export",
     description = {
       "Writes a policy as decision tables in DMN 1.3, an open standard of the OMG, for programs that read those.",
       "The tables are a copy, and answer only when everything is known: whatever is missing never proceeds.",
-      "Nothing is exported from a floor."
+      "Nothing is exported from a floor.",
+      "Or writes the JSON Schema of a kind of file, so that an editor completes and checks while you type."
     },
     footer = {
       "",
       "Examples:",
       "  tidemark export --dmn",
-      "  tidemark export example-general-adult --dmn --question use -o use.dmn"
+      "  tidemark export example-general-adult --dmn --question use -o use.dmn",
+      "  tidemark export --schema policy -o policy.schema.json"
     })
 final class ExportCommand extends Verb {
   @Parameters(
@@ -47,6 +51,15 @@ final class ExportCommand extends Verb {
 
   @Option(names = "--dmn", description = "As decision tables in DMN 1.3, which is XML.")
   private boolean dmn;
+
+  @Option(
+      names = "--schema",
+      paramLabel = "KIND",
+      description = {
+        "The JSON Schema of a kind of file, with the words of the vocabulary:",
+        "policy, cases, findings, vocabulary or bibliography. It takes no POLICY."
+      })
+  private @Nullable String schema;
 
   @Option(
       names = "--question",
@@ -72,8 +85,11 @@ final class ExportCommand extends Verb {
 
   @Override
   ExitCode run() {
-    if (!dmn) {
-      return wrong("Say in which form: --dmn.");
+    if (dmn == (schema != null)) {
+      return wrong("Say in which form: --dmn or --schema.");
+    }
+    if (schema != null) {
+      return schema(schema);
     }
     Tidemark tidemark = folders.tidemark();
     Loaded<EffectivePolicy> read = policy == null ? tidemark.demo() : tidemark.policy(policy);
@@ -83,6 +99,33 @@ final class ExportCommand extends Verb {
           return export(tidemark, effective);
         },
         broken -> noPolicy(broken, json));
+  }
+
+  private ExitCode schema(String typed) {
+    Optional<FileKind> kind = Worded.find(FileKind.class, typed);
+    if (kind.isEmpty() || policy != null || question != null || json) {
+      return wrong(
+          "--schema goes with -o alone, and is one of: "
+              + String.join(", ", Worded.words(FileKind.class))
+              + ".");
+    }
+    return folders
+        .tidemark()
+        .schema(kind.get())
+        .match(this::writeSchema, broken -> noPolicy(broken, false));
+  }
+
+  private ExitCode writeSchema(String text) {
+    if (out == null) {
+      console().answer(text);
+      return ExitCode.DONE;
+    }
+    String trouble = new OutFile(out, replace).write(text);
+    if (!trouble.isEmpty()) {
+      return wrong(trouble);
+    }
+    console().answer("Wrote " + out + ".\n");
+    return ExitCode.DONE;
   }
 
   private ExitCode export(Tidemark tidemark, EffectivePolicy effective) {

@@ -25,6 +25,7 @@ public final class Verbs {
     all.put("trial", TrialCommand::new);
     all.put("export", ExportCommand::new);
     all.put("new", NewCommand::new);
+    all.put("tidy", TidyCommand::new);
     return all;
   }
 
