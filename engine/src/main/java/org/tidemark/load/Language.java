@@ -150,6 +150,7 @@ public final class Language {
               "counts",
               Holds.entries(Holds.group(RuleParts.COUNTED)),
               "What counts of a tube's record.")
+          .may("alerts", Holds.list(ALERT), "Alerts that it answers, and by what.")
           .depends("always", Holds.list(RuleParts.STATEMENT), "What must always be so; proved.")
           .depends("never", Holds.list(RuleParts.STATEMENT), "What must never be so; proved.")
           .depends(

@@ -132,8 +132,7 @@ public final class Layout {
       text.text().lines().forEach(each -> line(deeper, each));
     } else if (value instanceof YamlText text) {
       out.append(head).append(' ').append(Scalar.before(beside, text)).append(end);
-    } else if (isEmpty(value)
-        || isShort(value, head, shape) && !slots.hasComments(value)) {
+    } else if (isEmpty(value) || (isShort(value, head, shape) && !slots.hasComments(value))) {
       out.append(head).append(' ').append(flow(value, shape)).append(end);
     } else if (value instanceof YamlMap map) {
       out.append(head).append(end);
@@ -189,9 +188,7 @@ public final class Layout {
           .collect(Collectors.joining(", ", "[", "]"));
     }
     return ordered((YamlMap) node, shape).stream()
-        .map(
-            e ->
-                Scalar.name(e.key(), true) + ": " + flow(e.value(), shape.of(e.key().text())))
+        .map(e -> Scalar.name(e.key(), true) + ": " + flow(e.value(), shape.of(e.key().text())))
         .collect(Collectors.joining(", ", "{", "}"));
   }
 }

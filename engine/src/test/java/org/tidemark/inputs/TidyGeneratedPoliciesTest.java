@@ -26,7 +26,9 @@ class TidyGeneratedPoliciesTest {
   private static final int POLICIES = 1_500;
   private static final Shape SHAPE = Shapes.of(Language.policy());
 
-  /** The parts that no generated policy can have: it builds on nothing, and serves more than one. */
+  /**
+   * The parts that no generated policy can have: it builds on nothing, and serves more than one.
+   */
   private static final Set<String> NEVER =
       Set.of("agreed", "calls", "departs-from-floor", "accepts-barred", "accepted-warnings");
 
@@ -65,8 +67,7 @@ class TidyGeneratedPoliciesTest {
   }
 
   private static EffectivePolicy loaded(String text, String which) {
-    Loaded<EffectivePolicy> loaded =
-        Bench.layered(SourceText.of("policy.yaml", text), List.of());
+    Loaded<EffectivePolicy> loaded = Bench.layered(SourceText.of("policy.yaml", text), List.of());
     return loaded.match(
         policy -> policy,
         errors -> {

@@ -52,10 +52,7 @@ public final class WrittenPolicies {
     policy.put("review-by", approved ? "2028-09-01" : "not-stated");
     maybe("not-for", () -> List.of(Map.of("place", "theatre", "see", "not-stated")));
     maybe("clock", () -> one("Europe/London", "Europe/Lisbon"));
-    maybe("not-stated", () -> List.of(text(), "Ring 0412 by day."));
-    if (policy.containsKey("not-stated")) {
-      policy.put("numbers-that-are-no-limits", List.of("0412"));
-    }
+    maybe("not-stated", () -> List.of(text(), text()));
     maybe("alerts", () -> List.of(Map.of("alert", "TT-01", "answered-by", List.of("too-high"))));
   }
 
@@ -79,13 +76,18 @@ public final class WrittenPolicies {
     policy.put(
         "terms",
         Map.of(
-            "trouble", Map.of("any-of", List.of(Map.of("breathing", "new"), Map.of("colour", tested("blue")))),
+            "trouble",
+                Map.of(
+                    "any-of",
+                    List.of(Map.of("breathing", "new"), Map.of("colour", tested("blue")))),
             "much",
                 Map.of(
                     "some-of",
                     Map.of(
-                        "how-many", "2",
-                        "of", List.of(Map.of("breathing", "new"), Map.of("colour", "blue"))))));
+                        "how-many",
+                        "2",
+                        "of",
+                        List.of(Map.of("breathing", "new"), Map.of("colour", "blue"))))));
   }
 
   private Map<String, Object> number(String is, String unit) {
@@ -123,8 +125,7 @@ public final class WrittenPolicies {
 
   private Map<String, Object> rule(String name, String effect, String about, Object given) {
     Map<String, Object> rule =
-        new LinkedHashMap<>(
-            Map.of("rule", name, "effect", effect, "about", about, "given", given));
+        new LinkedHashMap<>(Map.of("rule", name, "effect", effect, "about", about, "given", given));
     if (effect.equals("set-aside")) {
       rule.put("which", List.of("good-aspirate"));
     }
@@ -145,8 +146,18 @@ public final class WrittenPolicies {
 
   private Map<String, Object> statement(String name, String answer, Object given) {
     return Map.of(
-        "statement", name, "question", "use", "given", given, "answer", answer, "says", text(),
-        "because", text());
+        "statement",
+        name,
+        "question",
+        "use",
+        "given",
+        given,
+        "answer",
+        answer,
+        "says",
+        text(),
+        "because",
+        text());
   }
 
   /** A condition whose parts speak of different things, so that it can be. */
@@ -191,8 +202,16 @@ public final class WrittenPolicies {
     maybe("fallback", this::fallback);
     maybe("retest", () -> Map.of("after", Map.of("ph", "fail-band"), "then", text()));
     maybe("lapses", this::lapses);
-    maybe("trays", () -> List.of(Map.of("tray", "fine", "title", "Fine", "items", List.of(text()), "never", text())));
+    maybe("trays", this::trays);
+    if (policy.containsKey("trays")) {
+      policy.put("numbers-that-are-no-limits", List.of("60 mL enteral syringe"));
+    }
     maybe("records", () -> Map.of("use", Map.of("fields", List.of(text(), text()))));
+  }
+
+  private Object trays() {
+    List<String> items = List.of(text(), "60 mL enteral syringe");
+    return List.of(Map.of("tray", "fine", "title", "Fine", "items", items, "never", text()));
   }
 
   private Object nurse() {
@@ -217,7 +236,8 @@ public final class WrittenPolicies {
                 Map.of(
                     "either",
                     List.of(
-                        Map.of("step", "air", "do", text()), Map.of("step", "wait", "do", text())))),
+                        Map.of("step", "air", "do", text()),
+                        Map.of("step", "wait", "do", text())))),
         "barred-steps", List.of(Map.of("step", "push", "never", text())),
         "then", List.of(text()),
         "contact", "nurse");
@@ -264,8 +284,16 @@ public final class WrittenPolicies {
             Map.of(
                 "milky",
                 Map.of(
-                    "asks", text(), "kind", "yes-no", "worse", List.of("no", "yes"), "ask", "5.5",
-                    "applies", Map.of("aspirate", "obtained"))));
+                    "asks",
+                    text(),
+                    "kind",
+                    "yes-no",
+                    "worse",
+                    List.of("no", "yes"),
+                    "ask",
+                    "5.5",
+                    "applies",
+                    Map.of("aspirate", "obtained"))));
   }
 
   private void maybe(String name, Supplier<Object> value) {
