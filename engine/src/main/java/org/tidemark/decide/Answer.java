@@ -70,7 +70,13 @@ final class Answer {
     return ordered;
   }
 
-  Decision put(Outcome outcome, Kind kind, Set<Outcome> possible, List<Need> ask, LocalDate today) {
+  Decision put(
+      Outcome outcome,
+      Kind kind,
+      Set<Outcome> possible,
+      List<Need> ask,
+      List<CountsAs> countsAs,
+      LocalDate today) {
     List<CompiledRule> speaking = speaking(outcome, kind);
     return new Decision(
         compiled.question().name(),
@@ -81,6 +87,7 @@ final class Answer {
         possible,
         reasons(),
         doesNotCount(),
+        countsAs,
         ask,
         List.copyOf(next(speaking, outcome, kind)),
         List.copyOf(call(speaking)),

@@ -81,11 +81,15 @@ final class Asking implements Rounds.Judge {
     return just;
   }
 
-  /** In asking order; empty if the budget was spent. */
-  Optional<List<Need>> find() {
-    return new Rounds(fewest, this, limits)
-        .find()
-        .map(chosen -> chosen.stream().mapToObj(i -> Needs.of(space.cells(i).finding())).toList());
+  /** In asking order. */
+  ToAsk find() {
+    Rounds rounds = new Rounds(fewest, this, limits);
+    Optional<BitSet> found = rounds.find();
+    if (found.isPresent()) {
+      return new ToAsk.Found(
+          found.get().stream().mapToObj(i -> Needs.of(space.cells(i).finding())).toList());
+    }
+    return rounds.spent() ? new ToAsk.NotWorkedOut() : new ToAsk.NoneExists();
   }
 
   /**
@@ -99,11 +103,12 @@ final class Asking implements Rounds.Judge {
     Optional<BitSet> difference = pairs.difference(region, agreed);
     boolean enough = difference.isEmpty();
     undecided = pairs.undecided();
-    while (difference.isPresent()) {
+    while (difference.isPresent() && !difference.get().isEmpty()) {
       learn(difference);
       agreed.or(difference.get());
       difference = pairs.difference(region, agreed);
     }
+    learn(difference);
     return enough;
   }
 

@@ -2,25 +2,27 @@ package org.tidemark.decide;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Outcome;
 
 /**
- * Looks for the fewest findings, each with a value that it may have, that bring a case to one
- * outcome for certain. Then it takes in what other values would do as well, so that a limit shows
- * as a stretch of readings and not as one of them.
+ * Looks for the fewest findings, each as it may be found, that bring a case to one outcome for
+ * certain. Then it takes in what else would do as well, so that a limit shows as a stretch of
+ * readings and not as one of them. Of a reading that may be off, all that it counts as must do.
  */
 final class Bringing {
-  private final CellSpace space;
   private final Contrary contrary;
-  private final long[] may;
+  private final Means means;
   private final List<Taking> takings = new ArrayList<>();
+
+  /** What each taking would be found as. */
+  private final List<Showing> showings = new ArrayList<>();
+
   private final Smallest smallest;
 
   /**
@@ -30,16 +32,17 @@ final class Bringing {
    * @param wanted the outcome
    * @param base what is known whatever is chosen
    * @param kept what is known unless something chosen ends it
-   * @param may the values that each finding may be found to have
+   * @param may the values that each finding may have; nothing that speaks against them is found
    */
   Bringing(Means means, Outcome wanted, long[] base, List<Kept> kept, long[] may) {
-    this.space = means.space();
+    this.means = means;
     this.contrary = new Contrary(means, wanted);
-    this.may = may.clone();
-    for (int i = 0; i < space.size(); i++) {
-      this.may[i] &= ~space.cells(i).notApplicable();
-      for (long left = this.may[i]; left != 0; left &= left - 1) {
-        takings.add(new Taking(i, Box.of(i, Long.lowestOneBit(left))));
+    for (int i = 0; i < means.space().size(); i++) {
+      for (Showing showing : Showing.all(means.space().cells(i), means.misreading())) {
+        if ((showing.cells() & may[i]) != 0) {
+          takings.add(new Taking(i, Box.of(i, showing.cells())));
+          showings.add(showing);
+        }
       }
     }
     this.smallest = new Smallest(means, contrary, base, kept, takings);
@@ -57,19 +60,13 @@ final class Bringing {
 
   private List<Observation> observations(BitSet chosen, Predicate<Finding> known) {
     return widened(chosen).entrySet().stream()
-        .sorted(Comparator.comparing(Map.Entry::getKey))
         .map(e -> observation(e.getKey(), e.getValue(), known))
         .toList();
   }
 
-  private Observation observation(int position, long cells, Predicate<Finding> known) {
-    Cells all = space.cells(position);
-    Finding finding = all.finding();
-    List<Cell> some = new ArrayList<>();
-    for (long left = cells; left != 0; left &= left - 1) {
-      some.add(all.cell(Long.numberOfTrailingZeros(left)));
-    }
-    return FindingWords.seen(some)
+  private Observation observation(int position, BitSet shown, Predicate<Finding> known) {
+    Finding finding = means.space().cells(position).finding();
+    return FindingWords.seen(shown.stream().mapToObj(t -> showings.get(t).shown()).toList())
         .map(
             seen ->
                 new Observation(
@@ -81,49 +78,45 @@ final class Bringing {
         .orElseThrow();
   }
 
-  /** For each chosen finding all the values that do as well, as long as the others have theirs. */
-  private Map<Integer, Long> widened(BitSet chosen) {
+  /** For each chosen finding all that does as well, as long as the others are as they are. */
+  private SortedMap<Integer, BitSet> widened(BitSet chosen) {
     long[] region = smallest.region(chosen);
-    Map<Integer, Long> cells = new TreeMap<>();
-    chosen.stream().map(t -> takings.get(t).element()).forEach(f -> cells.put(f, region[f]));
-    for (Map.Entry<Integer, Long> each : cells.entrySet()) {
-      each.setValue(widened(region, each.getKey()));
-    }
-    return cells;
+    SortedMap<Integer, BitSet> shown = new TreeMap<>();
+    chosen.stream()
+        .forEach(t -> shown.computeIfAbsent(takings.get(t).element(), f -> new BitSet()).set(t));
+    shown.forEach((finding, some) -> widen(region, finding, some));
+    return shown;
   }
 
-  private long widened(long[] region, int finding) {
+  private void widen(long[] region, int finding, BitSet shown) {
     boolean grew = true;
     while (grew) {
       grew = false;
-      for (long left = may[finding] & ~region[finding]; left != 0; left &= left - 1) {
-        long cell = Long.lowestOneBit(left);
-        if (beside(finding, region[finding], cell) && doesAsWell(region, finding, cell)) {
-          region[finding] |= cell;
+      for (int t = 0; t < takings.size(); t++) {
+        if (takings.get(t).element() == finding && isFurther(t, shown) && doesAsWell(region, t)) {
+          region[finding] |= showings.get(t).cells();
+          shown.set(t);
           grew = true;
         }
       }
     }
-    return region[finding];
   }
 
   /** Readings are shown as one stretch, so a further one must lie beside those already there. */
-  private boolean beside(int finding, long cells, long cell) {
-    Cells all = space.cells(finding);
-    if (!(all.cell(Long.numberOfTrailingZeros(cell)) instanceof Cell.NumberCell)) {
-      return true;
+  private boolean isFurther(int taking, BitSet shown) {
+    if (shown.get(taking)) {
+      return false;
     }
-    long numbers = 0;
-    for (int i = 0; i < all.count(); i++) {
-      numbers |= all.cell(i) instanceof Cell.NumberCell ? 1L << i : 0;
-    }
-    long have = cells & numbers;
-    return have == 0 || (have & (cell << 1 | cell >>> 1)) != 0;
+    Showing one = showings.get(taking);
+    List<Showing> numbers =
+        shown.stream().mapToObj(showings::get).filter(Showing::isNumber).toList();
+    return !one.isNumber() || numbers.isEmpty() || numbers.stream().anyMatch(one::isBeside);
   }
 
-  private boolean doesAsWell(long[] region, int finding, long cell) {
+  private boolean doesAsWell(long[] region, int taking) {
+    int finding = takings.get(taking).element();
     long[] there = region.clone();
-    there[finding] = cell;
+    there[finding] = showings.get(taking).cells();
     boolean can = contrary.some(there);
     there[finding] |= region[finding];
     return can && contrary.find(there).isEmpty() && !contrary.undecided();

@@ -130,7 +130,8 @@ public final class Cells {
     return from.isPresent() && to.isPresent() ? bits | between(from.get(), to.get()) : bits;
   }
 
-  private long between(BigDecimal from, BigDecimal to) {
+  /** The cells that have a number of a stretch. */
+  long between(BigDecimal from, BigDecimal to) {
     long bits = 0;
     for (int i = 0; i < cells.size(); i++) {
       if (cells.get(i) instanceof Cell.NumberCell number

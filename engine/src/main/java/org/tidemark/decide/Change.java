@@ -17,7 +17,8 @@ import org.tidemark.model.Vocabulary;
  * <p>What nobody has looked at may turn out to be anything. What was entered may come out otherwise
  * only when the vocabulary says how it is got anew; what is a fact of the patient stays. When
  * something is got anew, what hangs on it and can be got anew as well is no longer known: a fresh
- * sample has no reading yet.
+ * sample has no reading yet. A reading that may be off may be read again, and then shows something
+ * that the first reading left possible.
  */
 final class Change {
   private final Means means;
@@ -40,12 +41,17 @@ final class Change {
   private Kept kept(Findings findings, String name) {
     BitSet until = new BitSet();
     Finding finding = vocabulary.require(name);
+    if (means.misreading().mayBeOff(name)) {
+      space.position(name).ifPresent(until::set);
+    }
     if (finding.renew().isPresent()) {
       Set<String> above = new HashSet<>(Set.of(name));
       hangsOn(finding, above);
       for (int i = 0; i < space.size(); i++) {
         Finding other = space.cells(i).finding();
-        until.set(i, other.renew().isPresent() && above.contains(other.name()));
+        if (other.renew().isPresent() && above.contains(other.name())) {
+          until.set(i);
+        }
       }
     }
     return new Kept(Kept.box(space, findings, name), until);

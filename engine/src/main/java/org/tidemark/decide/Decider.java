@@ -26,15 +26,17 @@ public final class Decider {
   private final Wording wording;
   private final int budget;
   private final Means means;
+  private final Misreading misreading;
   private @Nullable List<Relevance> relevance;
 
-  private Decider(CompiledQuestion compiled, int budget) {
+  private Decider(CompiledQuestion compiled, Misreading misreading, int budget) {
     this.compiled = compiled;
+    this.misreading = misreading;
     this.questions = new Questions(compiled, budget);
     this.points = new Points(compiled);
     this.wording = new Wording(compiled);
     this.budget = budget;
-    this.means = new Means(compiled, points, questions.layout(), Limits.of(budget));
+    this.means = new Means(compiled, points, questions.layout(), Limits.of(budget), misreading);
   }
 
   /** The decider of a question, if the policy answers that question. */
@@ -44,16 +46,27 @@ public final class Decider {
 
   static Optional<Decider> of(EffectivePolicy policy, String question, int budget) {
     Optional<EffectiveQuestion> found = policy.question(question);
-    return found.map(q -> new Decider(CompiledQuestion.of(policy, q), budget));
+    return found.map(
+        q -> new Decider(CompiledQuestion.of(policy, q), Misreading.of(policy), budget));
+  }
+
+  /**
+   * The decider of a question for findings that are so, and not only read: none of them counts as
+   * more than it is. For the cases of a proof.
+   */
+  public static Optional<Decider> ofWhatIsSo(EffectivePolicy policy, String question) {
+    Optional<EffectiveQuestion> found = policy.question(question);
+    return found.map(q -> new Decider(CompiledQuestion.of(policy, q), Misreading.NONE, BUDGET));
   }
 
   /**
    * Answers.
    *
-   * @param findings what is known; whatever is not there may be anything
+   * @param entered what is known; whatever is not there may be anything
    * @param today the day, for the review date
    */
-  public Decision decide(Findings findings, LocalDate today) {
+  public Decision decide(Findings entered, LocalDate today) {
+    Findings findings = misreading.counted(entered);
     long[] region = compiled.space().region(findings);
     compiled.space().settle(region);
     Outlook outlook = outlook(region);
@@ -64,7 +77,13 @@ public final class Decider {
         kind == Kind.UNSETTLED || kind == Kind.UNDECIDED ? ask(region, possible) : List.of();
     Decision decision =
         new Answer(compiled, wording, findings, region, outlook.firing())
-            .put(outcome, kind, possible.outcomes(), ask, today);
+            .put(
+                outcome,
+                kind,
+                possible.outcomes(),
+                ask,
+                misreading.said(entered, compiled.space()),
+                today);
     String hold = compiled.question().word(Outcome.HOLD);
     return Ended.by(today, compiled.policy()).map(e -> e.holds(decision, hold)).orElse(decision);
   }
@@ -80,43 +99,49 @@ public final class Decider {
    * For an unfinished case: the fewest findings that settle it whatever they are, and for each
    * outcome still possible the fewest findings, among those not yet known for certain, that settle
    * it so, with values that do. Nothing is left to find for a settled case, and there is no way to
-   * proceed by what has ended.
+   * proceed by what has ended. What is to be found of a reading that may be off is a reading: all
+   * that it counts as does what is said of it.
    */
-  public Routes routes(Findings findings, LocalDate today) {
-    Routes routes = routes(findings);
+  public Routes routes(Findings entered, LocalDate today) {
+    Routes routes = routes(entered);
     if (Ended.by(today, compiled.policy()).isEmpty()) {
       return routes;
     }
-    Set<Outcome> left =
-        Ended.withoutProceeding(questions.possible(compiled.space().region(findings)).outcomes());
+    Set<Outcome> left = Ended.withoutProceeding(possible(misreading.counted(entered)).outcomes());
     return new Routes(
-        left.equals(Set.of(Outcome.HOLD)) ? Optional.of(List.of()) : routes.fewest(),
+        left.equals(Set.of(Outcome.HOLD)) ? new ToAsk.Found(List.of()) : routes.fewest(),
         routes.ways().stream()
             .filter(w -> left.size() > 1 && w.outcome() != Outcome.PROCEED)
             .toList());
   }
 
-  Routes routes(Findings findings) {
-    Possible possible = questions.possible(compiled.space().region(findings));
+  Routes routes(Findings entered) {
+    Findings findings = misreading.counted(entered);
+    Possible possible = possible(findings);
     if (!possible.settled() || possible.outcomes().isEmpty()) {
-      return new Routes(Optional.empty(), List.of());
+      return new Routes(new ToAsk.NotWorkedOut(), List.of());
     }
     return possible.outcomes().size() > 1
         ? new Settling(means).routes(findings, possible.outcomes())
-        : new Routes(Optional.of(List.of()), List.of());
+        : Routes.SETTLED;
+  }
+
+  private Possible possible(Findings findings) {
+    return questions.possible(compiled.space().region(findings));
   }
 
   /**
    * For a settled case: the fewest of the findings entered that force the answer, whatever all else
    * is. None exist for a case that is not settled.
    */
-  public Least forcing(Findings findings) {
-    Possible possible = questions.possible(compiled.space().region(findings));
+  public Least forcing(Findings entered) {
+    Findings findings = misreading.counted(entered);
+    Possible possible = possible(findings);
     if (!possible.settled() || possible.outcomes().isEmpty()) {
       return new Least.NotWorkedOut();
     }
     return possible.outcomes().size() == 1
-        ? new Forcing(means).of(findings, possible.outcomes().iterator().next())
+        ? new Forcing(means, entered).of(findings, possible.outcomes().iterator().next())
         : new Least.NoneExists();
   }
 
@@ -124,8 +149,9 @@ public final class Decider {
    * For a hold: the fewest findings that would have to be found, or found anew, for it to proceed
    * for certain. None exist for any other answer: an escalation is never argued with.
    */
-  public Least change(Findings findings) {
-    Possible possible = questions.possible(compiled.space().region(findings));
+  public Least change(Findings entered) {
+    Findings findings = misreading.counted(entered);
+    Possible possible = possible(findings);
     if (!possible.settled() || possible.outcomes().isEmpty()) {
       return new Least.NotWorkedOut();
     }

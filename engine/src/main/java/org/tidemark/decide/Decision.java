@@ -19,6 +19,7 @@ import org.tidemark.model.Outcome;
  * @param possible every outcome that is still possible
  * @param reasons the rules that fire whatever is still unknown, the most cautious first
  * @param doesNotCount what was entered and must not count
+ * @param countsAs readings that count as a stretch, since they may be off
  * @param ask what to find out, in asking order
  * @param next what to do next, one action a sentence
  * @param call whom to call
@@ -35,6 +36,7 @@ public record Decision(
     Set<Outcome> possible,
     List<Reason> reasons,
     List<DoesNotCount> doesNotCount,
+    List<CountsAs> countsAs,
     List<Need> ask,
     List<String> next,
     List<Contact> call,
@@ -48,6 +50,7 @@ public record Decision(
             : Collections.unmodifiableSet(new TreeSet<>(possible));
     reasons = List.copyOf(reasons);
     doesNotCount = List.copyOf(doesNotCount);
+    countsAs = List.copyOf(countsAs);
     ask = List.copyOf(ask);
     next = List.copyOf(next);
     call = List.copyOf(call);

@@ -98,6 +98,7 @@ final class Ended {
         possible,
         join(reasons, decision.reasons()),
         decision.doesNotCount(),
+        decision.countsAs(),
         held ? List.of() : decision.ask(),
         join(next, decision.next()),
         decision.call(),

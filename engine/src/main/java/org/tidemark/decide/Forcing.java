@@ -13,9 +13,17 @@ import org.tidemark.model.Vocabulary;
 /** The smallest part of what was entered that forces an outcome, whatever everything else is. */
 final class Forcing {
   private final Means means;
+  private final Findings entered;
 
-  Forcing(Means means) {
+  /**
+   * Looks among some findings.
+   *
+   * @param means what it works with
+   * @param entered the findings as they were entered, which may count as more
+   */
+  Forcing(Means means, Findings entered) {
     this.means = means;
+    this.entered = entered;
   }
 
   Least of(Findings findings, Outcome outcome) {
@@ -32,18 +40,16 @@ final class Forcing {
         new Smallest(
             means, new Contrary(means, outcome), means.space().everything(), List.of(), takings);
     Optional<BitSet> found = smallest.find();
-    return smallest.put(found.map(chosen -> observations(findings, names, chosen)));
+    return smallest.put(found.map(chosen -> observations(names, chosen)));
   }
 
-  private List<Observation> observations(Findings findings, List<String> names, BitSet chosen) {
+  private List<Observation> observations(List<String> names, BitSet chosen) {
     Vocabulary vocabulary = means.compiled().policy().vocabulary();
-    return chosen.stream()
-        .mapToObj(i -> observation(vocabulary.require(names.get(i)), findings))
-        .toList();
+    return chosen.stream().mapToObj(i -> observation(vocabulary.require(names.get(i)))).toList();
   }
 
-  private static Observation observation(Finding finding, Findings findings) {
-    Seen seen = findings.entry(finding.name()).orElseThrow().seen();
+  private Observation observation(Finding finding) {
+    Seen seen = entered.entry(finding.name()).orElseThrow().seen();
     return new Observation(
         finding.name(), finding.asks(), seen, FindingWords.of(finding, seen), Optional.empty());
   }

@@ -14,13 +14,18 @@ import org.tidemark.model.Outcome;
  *
  * <p>The search runs over both cases at once. That they agree on a finding is said in boxes too:
  * for each of its cells, one with that cell in the first case and another in the second, and one
- * the other way round, so that what narrows the one narrows the other.
+ * the other way round, so that what narrows the one narrows the other. Where readings may be off,
+ * all numbers are as one cell here.
  */
 final class Pairs {
   private final CompiledQuestion compiled;
   private final CellSpace space;
   private final Points points;
   private final int[] second;
+
+  /** For each finding whose readings may be off the cells that are numbers. */
+  private final long[] numbers;
+
   private final List<Box> boxes = new ArrayList<>();
   private final List<Layout.Run> agree = new ArrayList<>();
   private final Layout.Run impossible;
@@ -40,6 +45,8 @@ final class Pairs {
     this.left = means.limits().pairs();
     this.second = new int[compiled.width()];
     Arrays.setAll(second, i -> compiled.width() + i);
+    this.numbers = new long[space.size()];
+    Arrays.setAll(numbers, i -> numbers(space.cells(i), means.misreading()));
     List<Box> escalate = compiled.boxes(Effect.ESCALATE);
     List<Box> hold = compiled.boxes(Effect.HOLD);
     this.impossible = add(Questions.join(compiled.impossible(), second(compiled.impossible())));
@@ -52,6 +59,14 @@ final class Pairs {
     }
     this.proceedsAndHeld = both(compiled.force(), second(hold));
     this.obstacles = Obstacles.of(boxes);
+  }
+
+  private static long numbers(Cells cells, Misreading misreading) {
+    long numbers = 0;
+    for (int i = 0; i < cells.count() && misreading.mayBeOff(cells.finding().name()); i++) {
+      numbers |= cells.cell(i) instanceof Cell.NumberCell ? 1L << i : 0;
+    }
+    return numbers;
   }
 
   private Layout.Run add(List<Box> more) {
@@ -67,12 +82,24 @@ final class Pairs {
   private List<Box> agree(int finding) {
     long all = space.cells(finding).all();
     List<Box> agree = new ArrayList<>();
-    for (long left = all; left != 0 && Long.bitCount(all) > 1; left &= left - 1) {
-      long cell = Long.lowestOneBit(left);
-      agree.add(Box.of(finding, cell).and(second[finding], all & ~cell));
-      agree.add(Box.of(finding, all & ~cell).and(second[finding], cell));
+    for (long left = all; left != 0; ) {
+      long alike = alike(finding, Long.lowestOneBit(left));
+      left &= ~alike;
+      if (alike != all) {
+        agree.add(Box.of(finding, alike).and(second[finding], all & ~alike));
+        agree.add(Box.of(finding, all & ~alike).and(second[finding], alike));
+      }
     }
     return agree;
+  }
+
+  /**
+   * What to know a finding may not tell apart from one of its cells. Where readings may be off, two
+   * neighbouring numbers can be read alike, so no two are sure to be told apart by reading them
+   * whatever is read.
+   */
+  private long alike(int finding, long cell) {
+    return (numbers[finding] & cell) != 0 ? numbers[finding] : cell;
   }
 
   /** Where a case lies in one of some boxes and the other case in one of others. */
@@ -143,7 +170,7 @@ final class Pairs {
     }
     BitSet difference = new BitSet();
     for (int f = 0; f < one.length; f++) {
-      difference.set(f, one[f] != other[f]);
+      difference.set(f, (alike(f, one[f]) & other[f]) == 0);
     }
     return difference;
   }

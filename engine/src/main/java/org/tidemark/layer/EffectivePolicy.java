@@ -1,6 +1,7 @@
 package org.tidemark.layer;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -130,6 +131,14 @@ public final class EffectivePolicy {
 
   public Optional<PolicyValue> value(String name) {
     return Optional.ofNullable(values.get(name)).map(says -> says.get(says.size() - 1).value());
+  }
+
+  /** How far readings of a finding may be off to either side; nothing if no layer says so. */
+  public Optional<BigDecimal> howFarOff(String finding) {
+    return values().stream()
+        .filter(v -> v.howFarOff().equals(Optional.of(finding)))
+        .flatMap(v -> v.number().stream())
+        .max(Comparator.naturalOrder());
   }
 
   /** Every layer's say about a value, the lowest first; the last one holds. */

@@ -135,7 +135,12 @@ public final class Layering {
         new Tightening(departures, layer.name()).check(below, value);
       }
     }
-    says.add(new EffectivePolicy.Say(layer.name(), value));
+    says.add(new EffectivePolicy.Say(layer.name(), about(says, value)));
+  }
+
+  /** What a value is about is said once, and holds in every layer above. */
+  private static PolicyValue about(List<EffectivePolicy.Say> below, PolicyValue value) {
+    return below.isEmpty() ? value : value.aboutTheSameAs(below.get(below.size() - 1).value());
   }
 
   private void band(NamedBand band) {

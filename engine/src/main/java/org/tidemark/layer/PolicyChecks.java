@@ -16,6 +16,7 @@ final class PolicyChecks {
     new PopulationChecks(policy, problems).check();
     new AlertChecks(policy, problems).check();
     new LimitChecks(policy, problems).check();
+    new MisreadingChecks(policy, problems).check();
     if (problems.anyError()) {
       return; // what follows looks at readings, and a limit that no reading has would only mislead
     }

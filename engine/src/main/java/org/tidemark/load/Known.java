@@ -51,7 +51,7 @@ final class Known {
   }
 
   void learn(PolicyValue value) {
-    values.put(value.name(), value);
+    values.merge(value.name(), value, (below, above) -> above.aboutTheSameAs(below));
     numbers.learn(value);
   }
 
@@ -96,6 +96,13 @@ final class Known {
 
   Optional<PolicyValue> value(String name) {
     return Optional.ofNullable(values.get(name));
+  }
+
+  /** The value that says how far readings of a finding may be off. */
+  Optional<PolicyValue> howFarOff(String finding) {
+    return values.values().stream()
+        .filter(v -> v.howFarOff().equals(Optional.of(finding)))
+        .findFirst();
   }
 
   List<String> valueNames() {

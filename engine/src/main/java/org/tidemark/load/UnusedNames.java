@@ -48,7 +48,7 @@ final class UnusedNames {
     for (YamlMap.Entry part : policy.seen()) {
       if (KINDS.contains(part.key().text()) && part.value() instanceof YamlMap named) {
         named.entries().stream()
-            .filter(e -> !saysWhatIsOpen(e.value()))
+            .filter(e -> !saysWhatIsOpen(e.value()) && !saysHowFarOff(e.value()))
             .forEach(e -> report(part.key().text(), e.key()));
       }
     }
@@ -57,6 +57,11 @@ final class UnusedNames {
   /** A band of which the source is silent is there to say so. */
   private static boolean saysWhatIsOpen(YamlNode node) {
     return node instanceof YamlMap map && map.entry("not-stated").isPresent();
+  }
+
+  /** How far a reading may be off acts on every answer, without being named again. */
+  private static boolean saysHowFarOff(YamlNode node) {
+    return node instanceof YamlMap map && map.entry("how-far-off").isPresent();
   }
 
   private void look(YamlNode node) {

@@ -21,12 +21,14 @@ final class ValuesReader {
   private final Backings backings;
   private final Problems problems;
   private final Names names;
+  private final HowFarOff howFarOff;
 
   ValuesReader(Known known, Backings backings, Problems problems) {
     this.known = known;
     this.backings = backings;
     this.problems = problems;
     this.names = new Names("value", problems);
+    this.howFarOff = new HowFarOff(known, problems);
   }
 
   List<PolicyValue> read(Fields policy) {
@@ -47,6 +49,7 @@ final class ValuesReader {
     fields.optionalText("was").ifPresent(was -> Scalars.number(was, unit, problems));
     Optional<PlanBounds> bounds =
         fields.optional("plan-may-set").map(node -> bounds(node, name, unit));
+    Optional<Located<String>> off = howFarOff.of(fields, entry.key(), content, unit);
     Rule.Backing backing = backings.read(fields);
     fields.done();
     return new PolicyValue(
@@ -56,8 +59,9 @@ final class ValuesReader {
         why,
         backing.standing(),
         backing.sources(),
-        stricter,
+        off.isEmpty() ? stricter : Optional.of(PolicyValue.Stricter.HIGHER),
         bounds,
+        off.map(Located::value),
         Place.at(entry.key().span().to(entry.value().span())));
   }
 

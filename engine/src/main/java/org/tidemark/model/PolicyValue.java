@@ -17,6 +17,7 @@ import org.tidemark.source.Place;
  * @param sources where it is published
  * @param stricter which way it gets stricter, if a layer above may change it at all
  * @param planMaySet how far a plan for one patient may change it
+ * @param howFarOff the finding whose readings may be off by so much to either side
  * @param place where it is written
  */
 public record PolicyValue(
@@ -28,8 +29,9 @@ public record PolicyValue(
     List<String> sources,
     Optional<Stricter> stricter,
     Optional<PlanBounds> planMaySet,
+    Optional<String> howFarOff,
     Place place) {
-  /** A value that no plan for one patient may change. */
+  /** A value that no plan for one patient may change, and that is not about how far off. */
   public PolicyValue(
       String name,
       Content content,
@@ -39,7 +41,17 @@ public record PolicyValue(
       List<String> sources,
       Optional<Stricter> stricter,
       Place place) {
-    this(name, content, unit, why, standing, sources, stricter, Optional.empty(), place);
+    this(
+        name,
+        content,
+        unit,
+        why,
+        standing,
+        sources,
+        stricter,
+        Optional.empty(),
+        Optional.empty(),
+        place);
   }
 
   public PolicyValue {
@@ -89,6 +101,24 @@ public record PolicyValue(
 
   /** The source leaves it open; rules that need it cannot fire. */
   public record NotStated() implements Content {}
+
+  /**
+   * The same, said of the same readings as the value of that name in a layer below: a layer that
+   * gives it another number need not repeat what it is about.
+   */
+  public PolicyValue aboutTheSameAs(PolicyValue below) {
+    return new PolicyValue(
+        name,
+        content,
+        unit,
+        why,
+        standing,
+        sources,
+        stricter,
+        planMaySet,
+        howFarOff.or(below::howFarOff),
+        place);
+  }
 
   /** The number, when one is stated. */
   public Optional<BigDecimal> number() {

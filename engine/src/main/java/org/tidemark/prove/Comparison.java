@@ -1,5 +1,6 @@
 package org.tidemark.prove;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -16,6 +17,7 @@ import org.tidemark.decide.CompiledRule;
 import org.tidemark.decide.Decision;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
+import org.tidemark.model.Finding;
 import org.tidemark.model.Outcome;
 
 /**
@@ -25,6 +27,7 @@ import org.tidemark.model.Outcome;
  */
 public final class Comparison {
   private final List<Change> changes = new ArrayList<>();
+  private final List<String> readings = new ArrayList<>();
   private boolean settled = true;
 
   private Comparison() {}
@@ -39,12 +42,44 @@ public final class Comparison {
     if (!comparison.settled) {
       return comparison;
     }
+    comparison.readings(first, second);
     for (EffectiveQuestion question : first.questions()) {
       if (second.question(question.name()).isPresent()) {
         comparison.new OneQuestion(first, second, question.name(), budget).compare();
       }
     }
     return comparison;
+  }
+
+  /**
+   * How far readings may be off is no rule, and cases are compared as they are so. Where it
+   * differs, readings near a limit are answered differently, which is said and never called equal.
+   */
+  private void readings(EffectivePolicy first, EffectivePolicy second) {
+    for (Finding finding : first.vocabulary().findings()) {
+      Optional<BigDecimal> was = first.howFarOff(finding.name());
+      Optional<BigDecimal> is = second.howFarOff(finding.name());
+      if (!was.equals(is)) {
+        readings.add(
+            "How far a reading of `"
+                + finding.name()
+                + "` may be off was "
+                + far(was)
+                + " and is "
+                + far(is)
+                + ": readings near a limit are answered differently, and are not listed.");
+        settled = false;
+      }
+    }
+  }
+
+  private static String far(Optional<BigDecimal> number) {
+    return number.map(BigDecimal::toPlainString).orElse("not stated");
+  }
+
+  /** What is said of readings that may be off by more or by less than before. */
+  public List<String> readings() {
+    return List.copyOf(readings);
   }
 
   /** Every change, by question, rule and outcomes. */

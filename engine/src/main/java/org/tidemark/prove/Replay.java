@@ -36,7 +36,7 @@ final class Replay {
 
   Replay(EffectivePolicy policy, String question, CellSpace space) {
     this.policy = policy;
-    this.decider = Decider.of(policy, question).orElseThrow();
+    this.decider = Decider.ofWhatIsSo(policy, question).orElseThrow();
     this.space = space;
   }
 

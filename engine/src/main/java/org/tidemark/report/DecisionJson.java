@@ -3,6 +3,7 @@ package org.tidemark.report;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import org.tidemark.decide.CountsAs;
 import org.tidemark.decide.Decision;
 import org.tidemark.decide.Grounds;
 import org.tidemark.decide.Need;
@@ -54,6 +55,7 @@ public final class DecisionJson {
     LeastJson.write(json, "forced-by", grounds.forcedBy());
     LeastJson.write(json, "would-proceed-if", grounds.wouldProceed());
     json.objects("does-not-count", decision.doesNotCount(), this::doesNotCount);
+    json.objects("counts-as", decision.countsAs(), DecisionJson::counts);
     json.objects("ask", decision.ask(), DecisionJson::need);
     RoutesJson.write(json, grounds.routes());
     json.texts("write-down", decision.writeDown());
@@ -84,6 +86,14 @@ public final class DecisionJson {
     json.text("found", test.found());
     json.text("because", test.because());
     cited(json, test.sources());
+  }
+
+  private static void counts(Json json, CountsAs each) throws IOException {
+    json.text("finding", each.finding());
+    json.text("asks", each.asks());
+    json.text("read", each.read());
+    json.text("counts-as", each.counts());
+    json.text("off-by", each.off());
   }
 
   private void cited(Json json, List<String> ids) throws IOException {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tidemark.decide.CountsAs;
 import org.tidemark.decide.Decision;
 import org.tidemark.decide.DoesNotCount;
 import org.tidemark.decide.Grounds;
@@ -58,6 +59,9 @@ public final class DecisionText {
     why();
     new LeastText(sheet).write(grounds);
     doesNotCount();
+    bulleted(
+        "Counts as more than was read, since a reading may be off",
+        decision.countsAs().stream().map(CountsAs::sentence).toList());
     ask();
     grounds.routes().ifPresent(r -> new RoutesText(sheet, vocabulary).write(r));
     bulleted("Write down", decision.writeDown());

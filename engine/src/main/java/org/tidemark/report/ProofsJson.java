@@ -83,6 +83,7 @@ public final class ProofsJson {
           json.number("is-edition", after.header().edition());
           json.flag("settled", comparison.settled());
           json.flag("equal", comparison.equal());
+          json.texts("readings", comparison.readings());
           json.objects("changes", comparison.changes(), ProofsJson::change);
           json.objects("remarks", remarks, DiagnosticsJson::problem);
         });

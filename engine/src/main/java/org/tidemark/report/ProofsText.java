@@ -85,6 +85,7 @@ public final class ProofsText {
     sheet.line("Was: " + before.name() + ", edition " + before.header().edition());
     sheet.line("Is:  " + after.name() + ", edition " + after.header().edition());
     sheet.paragraph(summary(comparison));
+    comparison.readings().forEach(sheet::paragraph);
     comparison.changes().forEach(c -> change(sheet, c));
     return sheet.toString();
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tidemark.decide.Need;
 import org.tidemark.decide.Routes;
+import org.tidemark.decide.ToAsk;
 import org.tidemark.decide.Way;
 
 /** How an unfinished case can be settled, as JSON. */
@@ -19,15 +20,21 @@ final class RoutesJson {
           object.text("is", routes.map(RoutesJson::is).orElse("not-asked"));
           object.objects(
               "findings",
-              routes.flatMap(Routes::fewest).orElse(List.of()),
+              routes.map(RoutesJson::needs).orElse(List.of()),
               (each, need) -> DecisionJson.need(each, need));
         });
     json.objects("ways", routes.map(Routes::ways).orElse(List.of()), RoutesJson::way);
   }
 
   private static String is(Routes routes) {
-    Optional<List<Need>> fewest = routes.fewest();
-    return fewest.isPresent() ? "found" : "not-worked-out";
+    if (routes.fewest() instanceof ToAsk.Found) {
+      return "found";
+    }
+    return routes.fewest() instanceof ToAsk.NoneExists ? "none" : "not-worked-out";
+  }
+
+  private static List<Need> needs(Routes routes) {
+    return routes.fewest() instanceof ToAsk.Found found ? found.needs() : List.of();
   }
 
   private static void way(Json json, Way way) throws IOException {

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.tidemark.decide.Least;
 import org.tidemark.decide.Need;
 import org.tidemark.decide.Routes;
+import org.tidemark.decide.ToAsk;
 import org.tidemark.decide.Way;
 import org.tidemark.model.Vocabulary;
 
@@ -21,9 +22,15 @@ final class RoutesText {
 
   void write(Routes routes) {
     sheet.heading("Fewest to find out for the answer to be settled, whatever they show");
-    routes
-        .fewest()
-        .ifPresentOrElse(this::fewest, () -> sheet.hanging("  ", LeastText.NOT_WORKED_OUT));
+    if (routes.fewest() instanceof ToAsk.Found found) {
+      fewest(found.needs());
+    } else {
+      sheet.hanging(
+          "  ",
+          routes.fewest() instanceof ToAsk.NoneExists
+              ? "None: a reading near a limit can leave it open, since it may be off."
+              : LeastText.NOT_WORKED_OUT);
+    }
     routes.ways().forEach(this::way);
     if (!routes.ways().isEmpty()) {
       sheet.hanging("  ", LeastText.ENTER_WHAT_IS_FOUND);
@@ -52,7 +59,11 @@ final class RoutesText {
     if (way.fewest() instanceof Least.Found found) {
       sheet.bulleted(found.findings().stream().map(LeastText::sentence).toList());
     } else {
-      sheet.hanging("  ", LeastText.NOT_WORKED_OUT);
+      sheet.hanging(
+          "  ",
+          way.fewest() instanceof Least.NoneExists
+              ? "None that is certain: a reading may be off by too much for that."
+              : LeastText.NOT_WORKED_OUT);
     }
   }
 }

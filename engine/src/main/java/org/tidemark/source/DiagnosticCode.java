@@ -75,6 +75,8 @@ public enum DiagnosticCode {
   BAND_RELATION("A band does not lie to another as the policy says it does."),
   REVERSED_DIRECTION("The passing side of a measure is its more worrying side."),
   NO_END_STATED("One end of a band is not stated."),
+  MISREAD_ESCALATION(
+      "A rule escalates by readings that may be off, and would only hold near its limit."),
   VALUE_NOT_STATED("The value is not stated."),
   LAPSE_NEVER("Nothing sets the lapse off, and nobody is said to watch for it."),
   LAPSE_CLOCK("A lapse goes by something that is no clock."),

@@ -30,6 +30,7 @@ final class CaseFiles {
           "accepted.txt",
           "groups.txt",
           "contacts.txt",
+          "how-far-off.txt",
           "never.txt");
 
   private CaseFiles() {}

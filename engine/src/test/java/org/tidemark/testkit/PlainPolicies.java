@@ -42,12 +42,16 @@ public final class PlainPolicies {
 
   /** Findings and rules, combined. */
   public static EffectivePolicy policy(List<Finding> findings, List<Rule> rules) {
-    return combined(findings, written(List.of(), List.of(), rules))
-        .match(
-            p -> p,
-            errors -> {
-              throw new AssertionError(errors.toString());
-            });
+    return sound(combined(findings, written(List.of(), List.of(), rules)));
+  }
+
+  /** What was combined, which must have nothing wrong with it. */
+  static EffectivePolicy sound(Loaded<EffectivePolicy> combined) {
+    return combined.match(
+        p -> p,
+        errors -> {
+          throw new AssertionError(errors.toString());
+        });
   }
 
   /** The policy that a file with bands, terms and rules would be read as. */

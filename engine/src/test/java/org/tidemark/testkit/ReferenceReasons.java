@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -40,6 +41,11 @@ public final class ReferenceReasons {
     EffectiveQuestion use = policy.question("use").orElseThrow();
     this.lookedAt = Mentions.of(policy, use.rules().stream().map(r -> r.given()));
     cases.forEach(c -> outcomes.put(c, ReferenceEvaluator.outcome(policy, use, c)));
+  }
+
+  /** The findings that the question looks at. */
+  Set<String> lookedAt() {
+    return lookedAt;
   }
 
   /** What the cases that fit come to. */
@@ -86,7 +92,7 @@ public final class ReferenceReasons {
     throw new IllegalStateException("to know everything settles everything");
   }
 
-  private Set<String> open(List<Map<String, Value>> left, String finding) {
+  Set<String> open(List<Map<String, Value>> left, String finding) {
     Set<String> open = new HashSet<>();
     for (Condition.Options parent : policy.vocabulary().require(finding).applies()) {
       Set<Optional<Value>> values = new HashSet<>();
@@ -152,7 +158,7 @@ public final class ReferenceReasons {
     return only(findings, left);
   }
 
-  private boolean renewed(String name) {
+  boolean renewed(String name) {
     return policy.vocabulary().require(name).renew().isPresent();
   }
 
@@ -188,6 +194,10 @@ public final class ReferenceReasons {
     return value instanceof Value.Word word && seen.options().contains(word.name());
   }
 
+  Outcome outcome(Map<String, Value> each) {
+    return Objects.requireNonNull(outcomes.get(each));
+  }
+
   private Set<Outcome> outcomes(List<Map<String, Value>> some) {
     Set<Outcome> all = EnumSet.noneOf(Outcome.class);
     some.forEach(c -> all.add(outcomes.get(c)));
@@ -202,7 +212,7 @@ public final class ReferenceReasons {
   }
 
   /** Every subset, the smaller ones first, and of one size those whose findings are asked first. */
-  private static List<Set<String>> subsets(Collection<String> names) {
+  static List<Set<String>> subsets(Collection<String> names) {
     List<String> all = List.copyOf(names);
     return IntStream.range(0, 1 << all.size())
         .boxed()

@@ -70,7 +70,13 @@ final class Interview {
   private Optional<Need> open(Decision decision) {
     return decision.settled()
         ? Optional.empty()
-        : decision.ask().stream().filter(n -> !known.notKnown().contains(n.finding())).findFirst();
+        : decision.ask().stream().filter(this::isToBeAsked).findFirst();
+  }
+
+  /** What was answered is not asked again, even if the answer leaves more than one value. */
+  private boolean isToBeAsked(Need need) {
+    return !known.notKnown().contains(need.finding())
+        && known.findings().entry(need.finding()).isEmpty();
   }
 
   private void begin(Decision decision) {
