@@ -88,6 +88,11 @@ public final class Decider {
     return Ended.by(today, compiled.policy()).map(e -> e.holds(decision, hold)).orElse(decision);
   }
 
+  /** What was entered, as it counts: a reading that may be off counts as all that it may be. */
+  public Findings counted(Findings entered) {
+    return misreading.counted(entered);
+  }
+
   /** Where every finding is known, one pass over the rules is enough; else a search is needed. */
   private Outlook outlook(long[] region) {
     return Points.isCase(region) && points.canOccur(region)

@@ -3,6 +3,7 @@ package org.tidemark.decide;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.tidemark.model.Contact;
@@ -70,8 +71,13 @@ public record Decision(
     List<String> minding = new ArrayList<>(mind);
     minding.addAll(cautions);
     return new Decision(
-        question, asks, outcome, word, kind, possible, reasons, all, ask, next, call, writeDown,
+        question, asks, outcome, word, kind, possible, reasons, all, countsAs, ask, next, call, writeDown,
         minding, stamp);
+  }
+
+  /** What a reading that is still asked for counts as, when it was entered and may be off. */
+  public Optional<CountsAs> countsAs(Need need) {
+    return countsAs.stream().filter(c -> c.finding().equals(need.finding())).findFirst();
   }
 
   /** Whether nothing that is still unknown could change the answer. */

@@ -1,12 +1,12 @@
 package org.tidemark.decide;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.layer.HowFar;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
@@ -24,20 +24,23 @@ final class Misreading {
   private final Map<String, Off> off;
 
   /** How far readings of a finding may be off. */
-  private record Off(Finding finding, Domain.Measure measure, BigDecimal by) {
+  private record Off(HowFar far) {
     Seen widened(Seen seen) {
-      Optional<BigDecimal> from = seen.from().map(n -> n.subtract(by).max(measure.lowest()));
-      Optional<BigDecimal> to = seen.to().map(n -> n.add(by).min(measure.highest()));
-      return new Seen(seen.options(), from, to);
+      Domain.Measure measure = far.measure();
+      return new Seen(
+          seen.options(),
+          seen.from().map(n -> n.subtract(far.by()).max(measure.lowest())),
+          seen.to().map(n -> n.add(far.by()).min(measure.highest())));
     }
 
     CountsAs said(Seen read) {
+      Finding finding = far.finding();
       return new CountsAs(
           finding.name(),
           finding.asks(),
           FindingWords.of(finding, read),
           FindingWords.of(finding, widened(read)),
-          measure.print(by) + " " + measure.unit());
+          far.words());
     }
   }
 
@@ -47,13 +50,7 @@ final class Misreading {
 
   static Misreading of(EffectivePolicy policy) {
     Map<String, Off> off = new LinkedHashMap<>();
-    for (Finding finding : policy.vocabulary().findings()) {
-      if (finding.domain() instanceof Domain.Measure measure) {
-        policy
-            .howFarOff(finding.name())
-            .ifPresent(by -> off.put(finding.name(), new Off(finding, measure, by)));
-      }
-    }
+    policy.howFarOff().forEach(far -> off.put(far.finding().name(), new Off(far)));
     return off.isEmpty() ? NONE : new Misreading(off);
   }
 
@@ -64,7 +61,7 @@ final class Misreading {
   /** How many steps a reading may be off to either side. */
   long ticks(String finding) {
     Off its = off.get(finding);
-    return its == null ? 0 : its.measure().ticks(its.by());
+    return its == null ? 0 : its.far().measure().ticks(its.far().by());
   }
 
   /** What was entered, as it counts. */

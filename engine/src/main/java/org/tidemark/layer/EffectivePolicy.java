@@ -1,6 +1,7 @@
 package org.tidemark.layer;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,8 @@ import org.tidemark.model.Care;
 import org.tidemark.model.Contact;
 import org.tidemark.model.Counts;
 import org.tidemark.model.Departure;
+import org.tidemark.model.Domain;
+import org.tidemark.model.Finding;
 import org.tidemark.model.Header;
 import org.tidemark.model.Limit;
 import org.tidemark.model.NamedBand;
@@ -139,6 +142,17 @@ public final class EffectivePolicy {
         .filter(v -> v.howFarOff().equals(Optional.of(finding)))
         .flatMap(v -> v.number().stream())
         .max(Comparator.naturalOrder());
+  }
+
+  /** Each finding whose readings may be off, in asking order. */
+  public List<HowFar> howFarOff() {
+    List<HowFar> all = new ArrayList<>();
+    for (Finding finding : vocabulary.findings()) {
+      if (finding.domain() instanceof Domain.Measure measure) {
+        howFarOff(finding.name()).ifPresent(by -> all.add(new HowFar(finding, measure, by)));
+      }
+    }
+    return all;
   }
 
   /** Every layer's say about a value, the lowest first; the last one holds. */

@@ -77,8 +77,17 @@ public final class Cards {
         .orElseGet(() -> Loaded.broken(unknown(name)));
   }
 
-  /** What is looser than the floor is the first thing that the reader of a card must know. */
+  /**
+   * What is looser than the floor is the first thing that the reader of a card must know; then that
+   * a reading at a limit of the card is not enough, where readings may be off.
+   */
   private List<String> banners() {
+    List<String> banners = new ArrayList<>(looser());
+    policy.howFarOff().forEach(far -> banners.add(far.sentence()));
+    return banners;
+  }
+
+  private List<String> looser() {
     List<String> names =
         policy.departed().stream().map(d -> d.departure().name().replace('-', ' ')).toList();
     return names.isEmpty()
@@ -110,13 +119,7 @@ public final class Cards {
     List<String> said = new ArrayList<>(items);
     said.addAll(never);
     return new TrayView(
-        strip,
-        tray.title(),
-        banners(),
-        items,
-        never,
-        ShortForms.in(said),
-        tray.backing().sources());
+        strip, tray.title(), looser(), items, never, ShortForms.in(said), tray.backing().sources());
   }
 
   private static Loaded<CardPage> done(

@@ -161,9 +161,13 @@ public final class SignOff {
     if (!comparison.settled()) {
       return "Undecided: not every change could be looked for. Nothing follows from what is not listed.";
     }
-    return comparison.equal()
-        ? "No case is answered differently. This is proved over every case there can be."
-        : "Every other case is answered as before. This is proved over every case there can be.";
+    String note =
+        comparison.changes().isEmpty()
+            ? "No case is answered differently. This is proved over every case there can be."
+            : "Every other case is answered as before. This is proved over every case there can be.";
+    return comparison.readings().isEmpty()
+        ? note
+        : note + " " + String.join(" ", comparison.readings());
   }
 
   private SignOffView.Table table(AnswerTable table) {

@@ -14,6 +14,7 @@ import org.tidemark.model.Contact;
 import org.tidemark.model.Fallback;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Outcome;
+import org.tidemark.model.PolicyValue;
 import org.tidemark.model.Rule;
 import org.tidemark.model.Scope;
 import org.tidemark.model.Statement;
@@ -64,7 +65,7 @@ final class Written {
   }
 
   private void numbers() {
-    policy.values().forEach(v -> put(said("Number", v.name()), policy.print(v)));
+    policy.values().forEach(v -> put(said("Number", v.name()), number(v)));
     policy.bands().forEach(b -> put(said("Band", b.name()), band(b)));
     policy.barred().forEach(b -> put(said("Does not count", b.finding()), b.because()));
     policy
@@ -74,6 +75,14 @@ final class Written {
                 put(
                     said("Term", t.name()),
                     t.alternatives().stream().map(given::of).collect(Collectors.joining(", or "))));
+  }
+
+  private String number(PolicyValue value) {
+    return policy.print(value)
+        + value
+            .howFarOff()
+            .map(finding -> ", by which a reading of " + finding + " may be off to either side")
+            .orElse("");
   }
 
   private String band(NamedBand band) {

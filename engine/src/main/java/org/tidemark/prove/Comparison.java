@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -17,7 +19,7 @@ import org.tidemark.decide.CompiledRule;
 import org.tidemark.decide.Decision;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
-import org.tidemark.model.Finding;
+import org.tidemark.layer.HowFar;
 import org.tidemark.model.Outcome;
 
 /**
@@ -52,29 +54,46 @@ public final class Comparison {
   }
 
   /**
-   * How far readings may be off is no rule, and cases are compared as they are so. Where it
-   * differs, readings near a limit are answered differently, which is said and never called equal.
+   * How far readings may be off is no rule: it changes what is known of a case, and not what the
+   * case comes to. Cases are compared as they are; that they are known less or more exactly is said
+   * beside it, and such editions are never called equal.
    */
   private void readings(EffectivePolicy first, EffectivePolicy second) {
-    for (Finding finding : first.vocabulary().findings()) {
-      Optional<BigDecimal> was = first.howFarOff(finding.name());
-      Optional<BigDecimal> is = second.howFarOff(finding.name());
-      if (!was.equals(is)) {
+    Map<String, HowFar> was = far(first);
+    Map<String, HowFar> is = far(second);
+    Set<String> names = new LinkedHashSet<>(was.keySet());
+    names.addAll(is.keySet());
+    for (String name : names) {
+      Optional<HowFar> before = Optional.ofNullable(was.get(name));
+      Optional<HowFar> after = Optional.ofNullable(is.get(name));
+      int more = by(after).compareTo(by(before));
+      if (more != 0) {
         readings.add(
             "How far a reading of `"
-                + finding.name()
-                + "` may be off was "
-                + far(was)
-                + " and is "
-                + far(is)
-                + ": readings near a limit are answered differently, and are not listed.");
-        settled = false;
+                + name
+                + "` may be off: was "
+                + words(before)
+                + ", is now "
+                + words(after)
+                + ". Readings that near a limit are answered "
+                + (more > 0 ? "more" : "less")
+                + " cautiously.");
       }
     }
   }
 
-  private static String far(Optional<BigDecimal> number) {
-    return number.map(BigDecimal::toPlainString).orElse("not stated");
+  private static Map<String, HowFar> far(EffectivePolicy policy) {
+    Map<String, HowFar> all = new LinkedHashMap<>();
+    policy.howFarOff().forEach(far -> all.put(far.finding().name(), far));
+    return all;
+  }
+
+  private static BigDecimal by(Optional<HowFar> far) {
+    return far.map(HowFar::by).orElse(BigDecimal.ZERO);
+  }
+
+  private static String words(Optional<HowFar> far) {
+    return far.map(HowFar::words).orElse("not stated");
   }
 
   /** What is said of readings that may be off by more or by less than before. */
@@ -87,9 +106,9 @@ public final class Comparison {
     return List.copyOf(changes);
   }
 
-  /** Whether it is proved that no case is answered differently. */
+  /** Whether it is proved that no case is answered differently, and readings say as much. */
   public boolean equal() {
-    return settled && changes.isEmpty();
+    return settled && changes.isEmpty() && readings.isEmpty();
   }
 
   /**

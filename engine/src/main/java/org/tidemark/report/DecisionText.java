@@ -141,7 +141,7 @@ public final class DecisionText {
       Set<String> open = new LinkedHashSet<>();
       decision.ask().forEach(need -> open.add(need.finding()));
       List<String> first =
-          decision.ask().stream().filter(n -> !hangs(n, open)).map(DecisionText::need).toList();
+          decision.ask().stream().filter(n -> !hangs(n, open)).map(this::asked).toList();
       sheet.heading("Still to find out, in this order").numbered(first);
       if (first.size() < open.size()) {
         sheet.hanging("  ", "What is asked after that depends on these answers.");
@@ -153,6 +153,16 @@ public final class DecisionText {
   private boolean hangs(Need need, Set<String> open) {
     return vocabulary.require(need.finding()).applies().stream()
         .anyMatch(parent -> open.contains(parent.finding()));
+  }
+
+  /** What was read is not asked as if it were not; it may be read anew where that is possible. */
+  private String asked(Need need) {
+    if (decision.countsAs(need).isEmpty()) {
+      return need(need);
+    }
+    return need.asks()
+        + " It was read, and the reading leaves this open."
+        + vocabulary.require(need.finding()).renew().map(r -> " " + r).orElse("");
   }
 
   static String need(Need need) {

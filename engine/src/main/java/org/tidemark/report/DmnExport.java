@@ -1,8 +1,11 @@
 package org.tidemark.report;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLStreamException;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
@@ -23,11 +26,43 @@ public record DmnExport(String xml, String code) {
   private static final String NAMESPACE = "https://www.omg.org/spec/DMN/20191111/MODEL/";
   private static final String FEEL = "https://www.omg.org/spec/DMN/20191111/FEEL/";
 
-  /** Some questions of a policy. */
+  /**
+   * Why a policy cannot be exported, if it cannot. A table takes each input as it is; where
+   * readings may be off it would proceed on some for which the policy holds.
+   */
+  public static Optional<String> refused(
+      EffectivePolicy policy, List<EffectiveQuestion> questions) {
+    Set<String> inputs = new HashSet<>();
+    graphs(policy, questions).forEach(g -> g.inputs().forEach(i -> inputs.add(i.finding().name())));
+    List<String> off =
+        policy.howFarOff().stream()
+            .map(far -> far.finding().name())
+            .filter(inputs::contains)
+            .map(name -> "`" + name + "`")
+            .toList();
+    return off.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Not exported: the policy says how far readings of "
+                + String.join(", ", off)
+                + " may be off, and a decision table takes each reading as it is.");
+  }
+
+  /** Some questions of a policy; none that {@link #refused} names a reason for. */
   public static DmnExport of(EffectivePolicy policy, List<EffectiveQuestion> questions) {
-    List<DmnQuestion> graphs = questions.stream().map(q -> new DmnQuestion(policy, q)).toList();
+    refused(policy, questions)
+        .ifPresent(
+            why -> {
+              throw new IllegalArgumentException(why);
+            });
+    List<DmnQuestion> graphs = graphs(policy, questions);
     String code = Fingerprint.of("dmn", document(policy.header(), graphs, List.of()));
     return new DmnExport(document(policy.header(), graphs, about(policy, code)), code);
+  }
+
+  private static List<DmnQuestion> graphs(
+      EffectivePolicy policy, List<EffectiveQuestion> questions) {
+    return questions.stream().map(q -> new DmnQuestion(policy, q)).toList();
   }
 
   private static String document(Header policy, List<DmnQuestion> graphs, List<String> about) {

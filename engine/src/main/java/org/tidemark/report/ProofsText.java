@@ -94,7 +94,7 @@ public final class ProofsText {
     if (!comparison.settled()) {
       return "?? UNDECIDED. Not every change could be looked for; nothing follows from what is not listed.";
     }
-    return comparison.equal()
+    return comparison.changes().isEmpty()
         ? "No case is answered differently. This is proved over every case."
         : kinds(comparison.changes().size()) + "; every other case is answered as before.";
   }

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
+import org.tidemark.decide.FindingWords;
 import org.tidemark.decide.Need;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.load.VocabularyFile;
@@ -99,21 +100,31 @@ public final class AnswerTables {
   }
 
   /** Those at and beside the limits, the two ends of the scale, and what stands for a number. */
-  private static List<Part> readings(
+  private List<Part> readings(
       Finding finding, Domain.Measure measure, SortedMap<BigDecimal, Boolean> near) {
     SortedMap<BigDecimal, Boolean> all = new TreeMap<>(near);
     all.putIfAbsent(measure.lowest(), false);
     all.putIfAbsent(measure.highest(), false);
     List<Part> rows = new ArrayList<>();
     all.forEach(
-        (number, limit) ->
-            rows.add(
-                new Part(
-                    measure.print(number) + " " + measure.unit(),
-                    limit,
-                    UsualCase.with(Findings.NONE, finding, Seen.number(number)))));
+        (number, limit) -> {
+          Findings read = UsualCase.with(Findings.NONE, finding, Seen.number(number));
+          rows.add(new Part(reading(finding, measure, number, read), limit, read));
+        });
     rows.addAll(options(finding, Findings.NONE));
     return rows;
+  }
+
+  private String reading(
+      Finding finding, Domain.Measure measure, BigDecimal number, Findings read) {
+    String words = measure.print(number) + " " + measure.unit();
+    Findings counted = decider.counted(read);
+    return counted.equals(read)
+        ? words
+        : counted
+            .entry(finding.name())
+            .map(e -> words + ", counts as " + FindingWords.of(finding, e.seen()))
+            .orElse(words);
   }
 
   private List<AnswerTable> tables(Finding finding, String heading, List<Part> rows) {
@@ -138,7 +149,7 @@ public final class AnswerTables {
   private List<AnswerTable.Row> rows(Finding finding, Part who, Part row, List<Part> columns) {
     List<Optional<Decision>> answers = answers(finding, who, row, columns);
     Set<String> open = new LinkedHashSet<>();
-    answers.forEach(a -> a.filter(d -> d.ask().size() == 1).ifPresent(d -> add(d.ask(), open)));
+    answers.forEach(a -> a.filter(AnswerTables::oneIsOpen).ifPresent(d -> add(d.ask(), open)));
     if (open.size() != 1) {
       return List.of(new AnswerTable.Row(row.words(), row.limit(), answers));
     }
@@ -147,6 +158,11 @@ public final class AnswerTables {
         .map(o -> row.and(". " + left.asks() + " " + o.label(), left, o))
         .map(r -> new AnswerTable.Row(r.words(), r.limit(), answers(finding, who, r, columns)))
         .toList();
+  }
+
+  /** What was read and may be off stays open as it is. */
+  private static boolean oneIsOpen(Decision decision) {
+    return decision.ask().size() == 1 && decision.countsAs(decision.ask().get(0)).isEmpty();
   }
 
   private static void add(List<Need> needs, Set<String> open) {

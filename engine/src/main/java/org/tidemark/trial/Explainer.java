@@ -78,6 +78,7 @@ final class Explainer {
     }
     stated.addAll(recorded);
     stated.addAll(usual);
+    decision.countsAs().forEach(c -> stated.add(c.sentence()));
     return stated;
   }
 

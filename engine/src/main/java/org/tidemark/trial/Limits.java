@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.tidemark.decide.CompiledQuestion;
 import org.tidemark.layer.Alternatives;
@@ -24,7 +25,7 @@ import org.tidemark.source.Place;
 /**
  * The numbers that a question's rules, and the policy's bands of the measures that they look at,
  * compare a measure with. A slip between "at most" and "below" shows at such a number or one step
- * beside it, and nowhere else.
+ * beside it, and nowhere else; or as far from it as a reading may be off.
  */
 final class Limits {
   private final CompiledQuestion compiled;
@@ -115,16 +116,17 @@ final class Limits {
 
   private Map<Long, List<Comparison>> near(Finding finding, Domain.Measure measure) {
     Map<Long, List<Comparison>> near = new TreeMap<>();
+    long off = policy.howFarOff(finding.name()).map(measure::ticks).orElse(0L);
     limits
         .getOrDefault(finding.name(), new TreeMap<>())
         .forEach(
             (number, by) -> {
-              for (long step = -1; step <= 1; step++) {
-                long ticks = measure.ticks(number) + step;
-                if (measure.inRange(measure.number(ticks))) {
-                  near.computeIfAbsent(ticks, t -> new ArrayList<>()).addAll(by);
-                }
-              }
+              long at = measure.ticks(number);
+              LongStream.of(at, at - off, at + off)
+                  .flatMap(ticks -> LongStream.rangeClosed(ticks - 1, ticks + 1))
+                  .distinct()
+                  .filter(ticks -> measure.inRange(measure.number(ticks)))
+                  .forEach(t -> near.computeIfAbsent(t, none -> new ArrayList<>()).addAll(by));
             });
     return near;
   }

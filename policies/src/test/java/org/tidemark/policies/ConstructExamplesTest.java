@@ -22,7 +22,8 @@ class ConstructExamplesTest {
         "feed-after-use",
         "policy-with-room-for-plans",
         "plan-for-one-patient",
-        "steps-by-population"
+        "steps-by-population",
+        "strip-may-be-off"
       })
   void theExampleAnswersAsItSays(String name) {
     String folder = "constructs/" + name;

@@ -142,7 +142,10 @@ final class ExportCommand extends Verb {
     }
     List<EffectiveQuestion> questions =
         names.stream().flatMap(n -> effective.question(n).stream()).toList();
-    return write(effective, questions, DmnExport.of(effective, questions));
+    Optional<String> refused = DmnExport.refused(effective, questions);
+    return refused.isPresent()
+        ? wrong(refused.get())
+        : write(effective, questions, DmnExport.of(effective, questions));
   }
 
   private ExitCode write(

@@ -70,13 +70,12 @@ final class Interview {
   private Optional<Need> open(Decision decision) {
     return decision.settled()
         ? Optional.empty()
-        : decision.ask().stream().filter(this::isToBeAsked).findFirst();
+        : decision.ask().stream().filter(n -> isToBeAsked(n, decision)).findFirst();
   }
 
-  /** What was answered is not asked again, even if the answer leaves more than one value. */
-  private boolean isToBeAsked(Need need) {
-    return !known.notKnown().contains(need.finding())
-        && known.findings().entry(need.finding()).isEmpty();
+  /** A reading that may be off stays open whatever it is, and is not asked for again. */
+  private boolean isToBeAsked(Need need, Decision decision) {
+    return !known.notKnown().contains(need.finding()) && decision.countsAs(need).isEmpty();
   }
 
   private void begin(Decision decision) {

@@ -1,0 +1,27 @@
+package org.tidemark.layer;
+
+import java.math.BigDecimal;
+import org.tidemark.model.Domain;
+import org.tidemark.model.Finding;
+
+/**
+ * How far readings of a finding may be off to either side.
+ *
+ * @param finding the finding
+ * @param measure its measure
+ * @param by so much, in whole steps
+ */
+public record HowFar(Finding finding, Domain.Measure measure, BigDecimal by) {
+  /** The number with its unit. */
+  public String words() {
+    return measure.print(by) + " " + measure.unit();
+  }
+
+  /** For a reader who knows the policy's limits and not yet that readings may be off. */
+  public String sentence() {
+    return finding.asks()
+        + " A reading may be off by "
+        + words()
+        + ". Only a reading that passes by that much passes.";
+  }
+}
