@@ -74,6 +74,7 @@ class CheckTest {
             "forced-by",
             "would-proceed-if",
             "does-not-count",
+            "counts-as",
             "ask",
             "to-settle",
             "ways",
