@@ -71,8 +71,8 @@ public record Decision(
     List<String> minding = new ArrayList<>(mind);
     minding.addAll(cautions);
     return new Decision(
-        question, asks, outcome, word, kind, possible, reasons, all, countsAs, ask, next, call, writeDown,
-        minding, stamp);
+        question, asks, outcome, word, kind, possible, reasons, all, countsAs, ask, next, call,
+        writeDown, minding, stamp);
   }
 
   /** What a reading that is still asked for counts as, when it was entered and may be off. */
