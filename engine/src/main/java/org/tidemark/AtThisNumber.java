@@ -62,7 +62,8 @@ final class AtThisNumber {
         Stream.concat(Stream.of(PH, READERS), SAMPLE.keySet().stream())
             .allMatch(name -> policy.vocabulary().finding(name).isPresent());
     return known && policy.value("ph-cut-off").isPresent()
-        ? Bedside.decider(policy, QUESTION).match(Optional::of, refused -> Optional.empty())
+        ? Bedside.decider(policy, QUESTION)
+            .match(answers -> Decider.ofWhatIsSo(policy, QUESTION), refused -> Optional.empty())
         : Optional.empty();
   }
 
@@ -89,7 +90,7 @@ final class AtThisNumber {
           .formatted(ph.toPlainString(), strip.print(strip.lowest()), strip.print(strip.highest()));
     }
     if (strip.onStep(ph)) {
-      return said("At pH " + strip.print(ph), List.of(ph));
+      return said("At pH " + strip.print(ph), mayBe(ph, ph, strip));
     }
     BigDecimal below =
         strip.number(ph.divide(strip.step(), 0, RoundingMode.FLOOR).longValueExact());
@@ -97,10 +98,23 @@ final class AtThisNumber {
     String ends = strip.print(below) + " and " + strip.print(above);
     return "The strip is read in steps of %s, so it does not show pH %s. "
             .formatted(strip.step().toPlainString(), ph.toPlainString())
-        + said("For a colour between " + ends, List.of(below, above));
+        + said("For a colour between " + ends, mayBe(below, above, strip));
   }
 
-  /** Of two possible readings the more cautious answer holds. */
+  /** A reading that may be off counts as all that it may be. */
+  private List<BigDecimal> mayBe(BigDecimal low, BigDecimal high, Domain.Measure strip) {
+    BigDecimal off = policy.howFarOff(PH).orElse(BigDecimal.ZERO);
+    List<BigDecimal> all = new ArrayList<>();
+    BigDecimal last = high.add(off).min(strip.highest());
+    for (BigDecimal ph = low.subtract(off).max(strip.lowest());
+        ph.compareTo(last) <= 0;
+        ph = ph.add(strip.step())) {
+      all.add(ph);
+    }
+    return all;
+  }
+
+  /** Of several possible readings the most cautious answer holds. */
   private String said(String lead, List<BigDecimal> possible) {
     BigDecimal worst = possible.get(0);
     for (BigDecimal ph : possible) {
@@ -110,6 +124,9 @@ final class AtThisNumber {
     List<String> sentences = new ArrayList<>();
     sentences.add(
         lead + ", this policy (" + policy.header().title() + ") " + verdict(counts) + ".");
+    policy.howFarOff().stream()
+        .filter(far -> far.finding().name().equals(PH))
+        .forEach(far -> sentences.add(far.mayBeOff()));
     sentences.addAll(words(worst, counts));
     if (counts != Counts.NOT) {
       sentences.add(MORE);

@@ -17,10 +17,15 @@ public record HowFar(Finding finding, Domain.Measure measure, BigDecimal by) {
     return measure.print(by) + " " + measure.unit();
   }
 
+  /** For the reader of a card, where there is little room. */
+  public String brief() {
+    String name = finding.name().equals("ph") ? "pH" : finding.name().replace('-', ' ');
+    return "A reading (" + name + ") may be off by " + words() + ". Pass by that much.";
+  }
+
   /** For a reader who knows the policy's limits and not yet that readings may be off. */
-  public String sentence() {
-    return finding.asks()
-        + " A reading may be off by "
+  public String mayBeOff() {
+    return "A reading may be off by "
         + words()
         + ". Only a reading that passes by that much passes.";
   }

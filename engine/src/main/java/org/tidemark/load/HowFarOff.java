@@ -2,6 +2,7 @@ package org.tidemark.load;
 
 import java.math.BigDecimal;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tidemark.model.Domain;
@@ -12,7 +13,6 @@ import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Problems;
 import org.tidemark.source.Span;
-import org.tidemark.source.Suggestion;
 import org.tidemark.yaml.YamlText;
 
 /**
@@ -67,25 +67,29 @@ final class HowFarOff {
       Optional<Located<String>> is,
       PolicyValue.Content content,
       String unit) {
-    Optional<Finding> finding = known.vocabulary().finding(of.value());
-    if (finding.isEmpty()) {
+    Optional<Domain.Measure> measure =
+        known.vocabulary().finding(of.value()).flatMap(HowFarOff::measure);
+    if (measure.isPresent()) {
+      one(name, of);
+      number(of, is, content, measure.get(), unit);
+    } else {
+      List<String> measures =
+          known.vocabulary().findings().stream()
+              .filter(f -> measure(f).isPresent())
+              .map(Finding::name)
+              .toList();
       refuse(
           DiagnosticCode.UNKNOWN_FINDING,
           of.span(),
-          "no finding is called `" + of.value() + "`",
-          Suggestion.nearest(of.value(), known.vocabulary().names())
-              .map(near -> "did you mean `" + near + "`?")
-              .orElse("name the finding whose readings may be off"));
-    } else if (finding.get().domain() instanceof Domain.Measure measure) {
-      one(name, of);
-      number(of, is, content, measure, unit);
-    } else {
-      refuse(
-          DiagnosticCode.WRONG_SHAPE,
-          of.span(),
-          "`" + of.value() + "` is no number, so no reading of it is off",
-          "name a finding that is a measure");
+          "no measure is called `" + of.value() + "`",
+          Fields.suggest(of.value(), measures));
     }
+  }
+
+  private static Optional<Domain.Measure> measure(Finding finding) {
+    return finding.domain() instanceof Domain.Measure measure
+        ? Optional.of(measure)
+        : Optional.empty();
   }
 
   /** Two numbers for one finding, of which one does nothing, are one too many. */

@@ -62,6 +62,10 @@ final class RuleParts {
                   "plan-may-set",
                   Holds.group(PLAN_MAY_SET),
                   "What one patient's plan may set, and who sets it.")
+              .may(
+                  "how-far-off",
+                  TEXT,
+                  "The finding whose readings may be off by the number, to either side.")
               .may("was", NUMBER, "The number of the edition before.")
               .may("why", TEXT, "Why this number.")
               .where(
@@ -72,6 +76,7 @@ final class RuleParts {
                   new Needs("until", "from"),
                   new Needs("is", "unit"),
                   new Needs("at-least", "unit"),
+                  new Needs("how-far-off", "is"),
                   new Apart("from", "unit")));
 
   static final Part BAND =

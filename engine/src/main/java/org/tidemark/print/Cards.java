@@ -83,7 +83,7 @@ public final class Cards {
    */
   private List<String> banners() {
     List<String> banners = new ArrayList<>(looser());
-    policy.howFarOff().forEach(far -> banners.add(far.sentence()));
+    policy.howFarOff().forEach(far -> banners.add(far.brief()));
     return banners;
   }
 
