@@ -145,27 +145,11 @@ public final class ReferenceReasons {
 
   /** What is got anew is no longer known, nor is what hangs on it and can be got anew as well. */
   public Findings stillKnown(Findings findings, Set<String> part) {
-    Set<String> gone = new HashSet<>();
-    for (String name : findings.entries().keySet()) {
-      Set<String> above = new HashSet<>();
-      above(name, above);
-      if (renewed(name) && above.stream().anyMatch(a -> part.contains(a) && renewed(a))) {
-        gone.add(name);
-      }
-    }
-    Set<String> left = new HashSet<>(findings.entries().keySet());
-    left.removeAll(gone);
-    return only(findings, left);
+    return new FoundAnew(policy.vocabulary()).stillKnown(findings, part);
   }
 
   boolean renewed(String name) {
-    return policy.vocabulary().require(name).renew().isPresent();
-  }
-
-  private void above(String name, Set<String> above) {
-    Finding finding = policy.vocabulary().require(name);
-    above.add(name);
-    finding.applies().stream().map(Condition.Options::finding).forEach(p -> above(p, above));
+    return new FoundAnew(policy.vocabulary()).renewed(name);
   }
 
   private static Findings only(Findings findings, Set<String> part) {

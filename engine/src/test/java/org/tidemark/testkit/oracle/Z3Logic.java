@@ -159,6 +159,20 @@ final class Z3Logic implements Logic<BoolExpr> {
     return context.mkLt(unknown(steps, finding), other.unknown(other.steps, finding));
   }
 
+  /** Both cases have the same word, or numbers that lie no further apart than this. */
+  BoolExpr alike(String finding, Z3Logic other, BigDecimal within) {
+    BoolExpr same = context.mkEq(unknown(words, finding), other.unknown(other.words, finding));
+    if (!steps.containsKey(finding)) {
+      return same;
+    }
+    ArithExpr<IntSort> apart =
+        context.mkSub(unknown(steps, finding), other.unknown(other.steps, finding));
+    IntNum most = context.mkInt(within.divideToIntegralValue(step(finding)).longValueExact());
+    BoolExpr near =
+        all(List.of(context.mkLe(apart, most), context.mkGe(apart, context.mkUnaryMinus(most))));
+    return all(List.of(same, any(List.of(not(number(finding)), near))));
+  }
+
   /** A formula of this case, said of another one. */
   BoolExpr saidOf(Z3Logic other, BoolExpr formula) {
     List<Expr<?>> from = new ArrayList<>();
