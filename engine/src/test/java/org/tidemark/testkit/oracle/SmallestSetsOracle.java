@@ -92,6 +92,10 @@ public final class SmallestSetsOracle implements AutoCloseable {
             .toList());
   }
 
+  private static void add(Solver solver, BoolExpr... all) {
+    solver.add(all);
+  }
+
   private static boolean exists(Solver solver, BoolExpr... all) {
     solver.push();
     solver.add(all);
@@ -129,7 +133,7 @@ public final class SmallestSetsOracle implements AutoCloseable {
   public boolean smallerForces(Findings entered, Outcome outcome, int size) {
     List<String> names = List.copyOf(entered.entries().keySet());
     solver.push();
-    solver.add(one.not(told.is(outcome)));
+    add(solver, one.not(told.is(outcome)));
     boolean smaller =
         fewerLeaveNone(solver, choosing(names, size), names, f -> says(one, f, seen(entered, f)));
     solver.pop();
@@ -144,7 +148,8 @@ public final class SmallestSetsOracle implements AutoCloseable {
   private Solver choosing(List<String> names, int size) {
     Solver choosing = solver();
     BoolExpr[] chosen = names.stream().map(this::chosen).toArray(BoolExpr[]::new);
-    choosing.add(
+    add(
+        choosing,
         size > 0 && !names.isEmpty()
             ? context.mkAtMost(chosen, Math.min(size - 1, names.size()))
             : context.mkBool(size > 0));
@@ -165,7 +170,7 @@ public final class SmallestSetsOracle implements AutoCloseable {
       if (against.isEmpty()) {
         return true;
       }
-      choosing.add(one.any(against.get().stream().map(this::chosen).toList()));
+      add(choosing, one.any(against.get().stream().map(this::chosen).toList()));
     }
     return false;
   }
@@ -173,13 +178,13 @@ public final class SmallestSetsOracle implements AutoCloseable {
   private static Optional<List<String>> against(
       Solver left, List<String> choice, List<String> names, Function<String, BoolExpr> said) {
     left.push();
-    choice.forEach(f -> left.add(said.apply(f)));
+    choice.forEach(f -> add(left, said.apply(f)));
     Optional<List<String>> against = Optional.empty();
     if (check(left)) {
       List<String> all = new ArrayList<>();
       for (String name : names) {
         if (exists(left, said.apply(name))) {
-          left.add(said.apply(name));
+          add(left, said.apply(name));
         } else {
           all.add(name);
         }
@@ -258,7 +263,7 @@ public final class SmallestSetsOracle implements AutoCloseable {
   /** Whether to know these findings settles the case, whatever they show. */
   public boolean settles(Findings entered, Set<String> findings) {
     Solver pairs = pairs(entered);
-    findings.forEach(f -> pairs.add(alike(f)));
+    findings.forEach(f -> add(pairs, alike(f)));
     return !exists(pairs, differ());
   }
 
@@ -270,11 +275,11 @@ public final class SmallestSetsOracle implements AutoCloseable {
     for (String name : names) {
       for (Condition.Options parent : policy.vocabulary().require(name).applies()) {
         if (exists(pairs, one.not(alike(parent.finding())))) {
-          choosing.add(context.mkImplies(chosen(name), chosen(parent.finding())));
+          add(choosing, context.mkImplies(chosen(name), chosen(parent.finding())));
         }
       }
     }
-    pairs.add(differ());
+    add(pairs, differ());
     return fewerLeaveNone(pairs, choosing, names, this::alike);
   }
 

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.tidemark.layer.Alternatives;
@@ -41,8 +42,8 @@ final class ValuesToldApart {
     return all;
   }
 
-  private TreeSet<BigDecimal> numbers(String name, Domain.Measure measure) {
-    TreeSet<BigDecimal> numbers = new TreeSet<>(List.of(measure.lowest(), measure.highest()));
+  private Set<BigDecimal> numbers(String name, Domain.Measure measure) {
+    Set<BigDecimal> numbers = new TreeSet<>(List.of(measure.lowest(), measure.highest()));
     BigDecimal off = policy.howFarOff(name).orElse(BigDecimal.ZERO);
     atoms.stream()
         .filter(a -> a.finding().equals(name))
