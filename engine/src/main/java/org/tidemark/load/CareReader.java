@@ -17,7 +17,6 @@ import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
-import org.tidemark.source.Span;
 import org.tidemark.yaml.YamlList;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
@@ -42,6 +41,7 @@ final class CareReader {
   Care read(Fields policy) {
     List<Contact> contacts = contacts(policy);
     Names trays = new Names("tray", problems);
+    Names records = new Names("record", problems);
     List<Fallback> fallbacks = new ArrayList<>();
     fallback(policy, "fallback").ifPresent(fallbacks::add);
     fallback(policy, "retest").ifPresent(fallbacks::add);
@@ -50,7 +50,7 @@ final class CareReader {
         fallbacks,
         contacts,
         policy.list("trays", node -> tray(node, trays)),
-        policy.named("records", this::record),
+        policy.named("records", e -> record(e, records)),
         calls(policy));
   }
 
@@ -125,7 +125,7 @@ final class CareReader {
             .<Condition>map(n -> new ConditionReader(known, problems).given(n))
             .orElseGet(() -> new Condition.AllOf(List.of()));
     boolean inOrder = fields.optionalText("in-order").map(t -> inOrder(t, fields)).orElse(false);
-    Map<String, Span> taken = new LinkedHashMap<>();
+    Taken taken = new Taken(problems);
     List<Step> steps = fields.list("steps", n -> step(n, taken));
     List<Fallback.BarredStep> barred = fields.list("barred-steps", n -> barredStep(n, taken));
     Optional<Located<String>> contact =
@@ -156,7 +156,7 @@ final class CareReader {
     return text.value().equals("yes");
   }
 
-  private Step step(YamlNode node, Map<String, Span> taken) {
+  private Step step(YamlNode node, Taken taken) {
     Fields fields = Fields.of(node, "a step", problems);
     List<Step.Alternative> alternatives =
         fields.has("either")
@@ -167,7 +167,7 @@ final class CareReader {
     return step;
   }
 
-  private Step.Alternative alternative(YamlNode node, Map<String, Span> taken) {
+  private Step.Alternative alternative(YamlNode node, Taken taken) {
     Fields fields = Fields.of(node, "a step", CareParts.STEP_ALTERNATIVE, problems);
     Step.Alternative alternative = stepItself(fields, taken);
     fields.done();
@@ -175,9 +175,9 @@ final class CareReader {
   }
 
   /** A step says what to do, unless a layer below has said it already. */
-  private Step.Alternative stepItself(Fields fields, Map<String, Span> taken) {
+  private Step.Alternative stepItself(Fields fields, Taken taken) {
     Located<String> name = fields.text("step");
-    taken.putIfAbsent(name.value(), name.span());
+    taken.step(name);
     Optional<String> says = wording.optional(fields, "do").or(() -> known.stepSays(name.value()));
     if (says.isEmpty()) {
       problems.add(
@@ -190,25 +190,15 @@ final class CareReader {
     return new Step.Alternative(name.value(), says.orElse(""));
   }
 
-  private Fallback.BarredStep barredStep(YamlNode node, Map<String, Span> taken) {
+  private Fallback.BarredStep barredStep(YamlNode node, Taken taken) {
     Fields fields = Fields.of(node, "a barred step", problems);
     Located<String> name = fields.text("step");
     Fallback.BarredStep step =
         new Fallback.BarredStep(
             name.value(), wording.required(fields, "never"), backings.read(fields));
     fields.done();
-    Optional.ofNullable(taken.get(name.value())).ifPresent(at -> takenAndBarred(name, at));
+    taken.barred(name);
     return step;
-  }
-
-  private void takenAndBarred(Located<String> name, Span step) {
-    problems.add(
-        Diagnostic.error(
-                DiagnosticCode.CANNOT_HOLD,
-                name.span(),
-                "`" + name.value() + "` is a step and a barred step")
-            .and(step, "it is a step here")
-            .help("delete it from one of the two lists"));
   }
 
   private Tray tray(YamlNode node, Names names) {
@@ -232,7 +222,8 @@ final class CareReader {
     return tray;
   }
 
-  private RecordList record(YamlMap.Entry entry) {
+  private RecordList record(YamlMap.Entry entry, Names names) {
+    names.give(entry.key().text(), entry.key().span());
     boolean list = entry.value() instanceof YamlList;
     Fields fields =
         Fields.of(

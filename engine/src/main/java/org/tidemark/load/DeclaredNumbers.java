@@ -3,7 +3,6 @@ package org.tidemark.load;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tidemark.model.Bound;
@@ -16,23 +15,6 @@ import org.tidemark.model.Vocabulary;
 
 /** The numbers that a policy and the layers below it declare, by unit. */
 final class DeclaredNumbers {
-  private static final Map<String, String> UNITS =
-      Map.ofEntries(
-          Map.entry("ml", "mL"),
-          Map.entry("mls", "mL"),
-          Map.entry("minute", "min"),
-          Map.entry("minutes", "min"),
-          Map.entry("mins", "min"),
-          Map.entry("hour", "h"),
-          Map.entry("hours", "h"),
-          Map.entry("second", "s"),
-          Map.entry("seconds", "s"),
-          Map.entry("day", "days"),
-          Map.entry("week", "weeks"),
-          Map.entry("degree", "degrees"),
-          Map.entry("ph", "pH"),
-          Map.entry("fr", "Fr"));
-
   private record Declared(String name, String unit, BigDecimal number) {}
 
   private final List<Declared> all = new ArrayList<>();
@@ -75,21 +57,17 @@ final class DeclaredNumbers {
   }
 
   boolean holds(String number, String unit) {
-    BigDecimal wanted = new BigDecimal(number);
+    BigDecimal wanted = new BigDecimal(Units.digits(number));
     return all.stream()
-        .anyMatch(d -> d.unit().equals(meant(unit)) && d.number().compareTo(wanted) == 0);
+        .anyMatch(d -> d.unit().equals(Units.meant(unit)) && d.number().compareTo(wanted) == 0);
   }
 
   /** The names of the values of a unit, each once. */
   List<String> namesOf(String unit) {
     return all.stream()
-        .filter(d -> d.unit().equals(meant(unit)) && !d.name().isEmpty())
+        .filter(d -> d.unit().equals(Units.meant(unit)) && !d.name().isEmpty())
         .map(Declared::name)
         .distinct()
         .toList();
-  }
-
-  private static String meant(String unit) {
-    return UNITS.getOrDefault(unit.toLowerCase(java.util.Locale.ROOT), unit);
   }
 }

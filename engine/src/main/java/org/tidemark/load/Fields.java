@@ -1,8 +1,10 @@
 package org.tidemark.load;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -198,7 +200,25 @@ public final class Fields {
     List<Located<String>> all = new ArrayList<>();
     List<YamlNode> items = node instanceof YamlList list ? list.items() : List.of(node);
     items.forEach(item -> text(item, name).ifPresent(all::add));
+    onceEach(all);
     return List.copyOf(all);
+  }
+
+  /** What stands in a list twice was copied, and something else was meant the second time. */
+  private void onceEach(List<Located<String>> texts) {
+    Map<String, Span> first = new HashMap<>();
+    for (Located<String> text : texts) {
+      Span before = first.putIfAbsent(text.value(), text.span());
+      if (before != null) {
+        problems.add(
+            Diagnostic.error(
+                    DiagnosticCode.DUPLICATE_NAME,
+                    text.span(),
+                    Typed.shown(text.value()) + " stands twice in this list")
+                .and(before, "it stands here first")
+                .help("delete it, or write what was meant in its place"));
+      }
+    }
   }
 
   /** The texts of an entry that must have one or more: an empty list would say nothing at all. */

@@ -149,6 +149,7 @@ public final class PolicyLoader {
   private static List<Barred> barred(
       Fields policy, Backings backings, Vocabulary vocabulary, Problems problems) {
     List<Barred> all = new ArrayList<>();
+    Names names = new Names("barred test", problems);
     policy.list(
         "barred",
         node -> {
@@ -156,6 +157,7 @@ public final class PolicyLoader {
           List<Located<String>> tests = fields.someTexts("tests");
           List<String> sources = backings.read(fields).sources();
           fields.done();
+          tests.forEach(test -> names.give(test.value(), test.span()));
           tests.forEach(
               test -> barredTest(test, sources, vocabulary, problems).ifPresent(all::add));
           return node;

@@ -21,15 +21,25 @@ import org.tidemark.yaml.YamlText;
  */
 final class ProseChecks {
   static final String KEY = "numbers-that-are-no-limits";
-  private static final String NUMBER = "[0-9]{1,9}(?:\\.[0-9]{1,6})?";
   private static final String ONE_OR_TWO =
-      "(?<![\\p{L}0-9.:{-])(" + NUMBER + ")(?: ?(?:to|or|and|-|\\p{Pd}) ?(" + NUMBER + "))?";
+      "(?<![\\p{L}0-9.:{-])("
+          + Units.NUMBER
+          + ")(?: ?(?:to|or|and|-|\\p{Pd}) ?("
+          + Units.NUMBER
+          + "))?";
   private static final Pattern BEFORE_UNIT =
       Pattern.compile(
-          ONE_OR_TWO
-              + " ?(mL|ml|mls|cm|mm|Fr|h|hours?|mins?|minutes?|s|seconds?|days?|weeks?|degrees?|tries)(?![\\p{L}0-9])");
+          ONE_OR_TWO + "[ -]?(" + Units.ANY + ")(?![\\p{L}0-9])", Pattern.CASE_INSENSITIVE);
+
+  /** What stands between the word and its number. */
+  private static final String BETWEEN =
+      "(?:[ :=(]+(?:a|about|above|and|as|at|below|between|equal|equals|exactly|from|greater|higher|is|less|level|limit|low|lower|high|more|most|least|no|not|of|or|over|range|read|reading|reads|result|than|the|to|under|up|value|values|was))*[ :=(]*";
+
   private static final Pattern PH =
-      Pattern.compile("(?<!\\p{L})(pH)(?: of| is| above| below| under| over)? " + ONE_OR_TWO);
+      Pattern.compile("(?<!\\p{L})(ph)" + BETWEEN + ONE_OR_TWO, Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern BEFORE_PH =
+      Pattern.compile(ONE_OR_TWO + " ?(ph)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
 
   private final DeclaredNumbers declared;
   private final Problems problems;
@@ -53,6 +63,10 @@ final class ProseChecks {
       Matcher ph = PH.matcher(text.text());
       while (ph.find()) {
         number(text, ph, ph.group(2), ph.group(3), "pH");
+      }
+      Matcher beforePh = BEFORE_PH.matcher(text.text());
+      while (beforePh.find()) {
+        number(text, beforePh, beforePh.group(1), beforePh.group(2), "pH");
       }
     }
     marks.stream().filter(mark -> !used.contains(mark)).forEach(this::stale);

@@ -1,8 +1,10 @@
 package org.tidemark.load;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.tidemark.model.Condition;
@@ -15,6 +17,7 @@ import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
+import org.tidemark.source.Span;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
 
@@ -35,9 +38,10 @@ final class ScopeReader {
     if (!open) {
       fields.required("for");
     }
+    Map<String, Span> shutOut = new HashMap<>();
     return new Scope(
         open ? List.of() : tests(fields),
-        fields.list("not-for", node -> exclusion(node, citations)),
+        fields.list("not-for", node -> exclusion(node, citations, shutOut)),
         !open,
         Place.at(fields.key("for")));
   }
@@ -50,7 +54,7 @@ final class ScopeReader {
         .orElse(List.of());
   }
 
-  private Scope.Exclusion exclusion(YamlNode node, Citations citations) {
+  private Scope.Exclusion exclusion(YamlNode node, Citations citations, Map<String, Span> shutOut) {
     Fields fields = Fields.of(node, "an exclusion", problems);
     Optional<String> see =
         fields.optionalText("see").map(Located::value).filter(v -> !v.equals("not-stated"));
@@ -62,11 +66,24 @@ final class ScopeReader {
                   DiagnosticCode.WRONG_SHAPE, node.span(), "an exclusion names one finding")
               .help("write for example {place: critical-care, see: name-of-its-policy}"));
     }
+    tests.forEach(t -> t.options().forEach(o -> once(t.finding() + ": " + o, node, shutOut)));
     return new Scope.Exclusion(
         tests.isEmpty() ? new Condition.Options("", Set.of()) : tests.get(0),
         see,
         sources,
         Place.at(node.span()));
+  }
+
+  /** Whoever is shut out twice may be sent two ways. */
+  private void once(String who, YamlNode node, Map<String, Span> shutOut) {
+    Span first = shutOut.putIfAbsent(who, node.span());
+    if (first != null) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.DUPLICATE_NAME, node.span(), "`" + who + "` is shut out twice")
+              .and(first, "it is shut out here first")
+              .help("keep the one that says which policy to use"));
+    }
   }
 
   private static long named(YamlMap exclusion) {

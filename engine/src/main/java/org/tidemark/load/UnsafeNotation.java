@@ -41,6 +41,30 @@ final class UnsafeNotation {
               "the sign for degrees can be read as a zero",
               m -> "degrees"),
           new Unsafe(
+              Pattern.compile("(?<![0-9.])\\.[0-9]+"),
+              "the point can be overlooked, and the number is then ten times as large or more",
+              m -> "0" + m.group()),
+          new Unsafe(
+              Pattern.compile("[0-9]+,[0-9]{1,2}(?![0-9])"),
+              "a comma in a number is read in two ways",
+              m -> m.group().replace(',', '.') + ", or put a space behind the comma"),
+          new Unsafe(
+              Pattern.compile("[0-9] ?/ ?[\\p{L}0-9]|(?<!\\p{L})" + UNIT + " ?/ ?\\p{L}"),
+              "the slash can be read as the digit one",
+              m -> "words, such as: per, or, to"),
+          new Unsafe(
+              Pattern.compile("(?<![\\p{L}0-9])[?\\u00BF][0-9]"),
+              "a sign before this number may have been lost",
+              m -> "what was meant in words, such as: or less, or more"),
+          new Unsafe(
+              Pattern.compile("[\\u2191\\u2193]"),
+              "an arrow is taken for its opposite or for a digit",
+              m -> "words, such as: rises, falls"),
+          new Unsafe(
+              Pattern.compile("[\\u00B5\\u03BC]g"),
+              "the first letter is taken for an m",
+              m -> "mcg"),
+          new Unsafe(
               Pattern.compile("[<>\\u2264\\u2265]"),
               "this sign is taken for its opposite",
               m -> "words, such as: less than, or less, more than, or more"));

@@ -12,6 +12,7 @@ import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Located;
 import org.tidemark.source.Place;
 import org.tidemark.source.Problems;
+import org.tidemark.source.Typed;
 import org.tidemark.yaml.YamlMap;
 import org.tidemark.yaml.YamlNode;
 
@@ -43,10 +44,10 @@ final class ValuesReader {
     Fields fields = Fields.of(entry.value(), "the value `" + name + "`", problems);
     PolicyValue.Content content = content(fields, name);
     boolean window = fields.has("from") || fields.has("until");
-    String unit = window ? "" : fields.text("unit").value();
+    String unit = window ? "" : unit(fields);
     Optional<String> why = fields.optionalText("why").map(Located::value);
     Optional<PolicyValue.Stricter> stricter = fields.word("stricter", PolicyValue.Stricter.class);
-    fields.optionalText("was").ifPresent(was -> Scalars.number(was, unit, problems));
+    fields.optionalText("was").ifPresent(was -> number(was, fields));
     Optional<PlanBounds> bounds =
         fields.optional("plan-may-set").map(node -> bounds(node, name, unit));
     Optional<Located<String>> off = howFarOff.of(fields, entry.key(), content, unit);
@@ -63,6 +64,21 @@ final class ValuesReader {
         bounds,
         off.map(Located::value),
         Place.at(entry.key().span().to(entry.value().span())));
+  }
+
+  /** One way to write each unit, so that a number in a text is found again here. */
+  private String unit(Fields fields) {
+    Located<String> unit = fields.text("unit");
+    String meant = Units.meant(unit.value());
+    if (!meant.equals(unit.value())) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.UNKNOWN_WORD,
+                  unit.span(),
+                  "`unit` cannot be " + Typed.shown(unit.value()))
+              .help("write " + meant));
+    }
+    return meant;
   }
 
   private PlanBounds bounds(YamlNode node, String name, String unit) {
@@ -108,8 +124,19 @@ final class ValuesReader {
   }
 
   private Optional<BigDecimal> number(Located<String> text, Fields fields) {
-    return Scalars.number(
-        text, fields.optionalText("unit").map(Located::value).orElse(""), problems);
+    String unit = fields.optionalText("unit").map(Located::value).orElse("");
+    Optional<BigDecimal> number = Scalars.number(text, unit, problems);
+    number.filter(n -> n.signum() < 0).ifPresent(n -> lessThanNothing(text, n));
+    return number;
+  }
+
+  private void lessThanNothing(Located<String> text, BigDecimal number) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.OUT_OF_RANGE,
+                text.span(),
+                "`" + text.value() + "` is less than nothing")
+            .help("write " + number.negate().toPlainString() + ", if that is meant"));
   }
 
   private PolicyValue.Content range(Fields fields) {
