@@ -200,8 +200,17 @@ public final class Fields {
     List<Located<String>> all = new ArrayList<>();
     List<YamlNode> items = node instanceof YamlList list ? list.items() : List.of(node);
     items.forEach(item -> text(item, name).ifPresent(all::add));
+    all.stream()
+        .filter(t -> t.value().isEmpty() && node instanceof YamlList)
+        .forEach(t -> problems.add(emptyItem(t.span(), name)));
     onceEach(all);
     return List.copyOf(all);
+  }
+
+  private static Diagnostic emptyItem(Span at, String name) {
+    return Diagnostic.error(
+            DiagnosticCode.EMPTY_VALUE, at, "nothing is written in this place of " + name)
+        .help("write it, or take the place out of the list");
   }
 
   /** What stands in a list twice was copied, and something else was meant the second time. */
@@ -209,7 +218,7 @@ public final class Fields {
     Map<String, Span> first = new HashMap<>();
     for (Located<String> text : texts) {
       Span before = first.putIfAbsent(text.value(), text.span());
-      if (before != null) {
+      if (before != null && !text.value().isEmpty()) {
         problems.add(
             Diagnostic.error(
                     DiagnosticCode.DUPLICATE_NAME,

@@ -80,6 +80,7 @@ public final class PolicyLoader {
     if (!new SizeChecks(PolicyLimits.DEFAULT, problems).passes(fields)) {
       return Loaded.broken(problems.sorted());
     }
+    EmptyLists.check(root, "policy", problems);
     Citations citations = new Citations(bibliography, problems);
     Header header = new HeaderReader(vocabulary, citations, problems).read(fields);
     Backings backings = new Backings(header.kind(), citations);

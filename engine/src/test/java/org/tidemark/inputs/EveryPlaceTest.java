@@ -30,7 +30,9 @@ final class EveryPlaceTest {
   private static final String GOOD = Bench.resource("base/policy.yaml");
 
   private static final List<YamlText> VALUES = new ArrayList<>();
+  private static final List<YamlText> ITEMS = new ArrayList<>();
   private static final List<YamlText> KEYS = new ArrayList<>();
+  private static final List<YamlNode> LISTS = new ArrayList<>();
 
   @BeforeAll
   static void places() {
@@ -49,16 +51,19 @@ final class EveryPlaceTest {
       map.entries().forEach(e -> KEYS.add(e.key()));
       map.entries().forEach(e -> look(e.value()));
     } else if (node instanceof YamlList list) {
+      LISTS.add(list);
       list.items().forEach(EveryPlaceTest::look);
+    } else if (LISTS.stream().anyMatch(list -> ((YamlList) list).items().contains(node))) {
+      ITEMS.add((YamlText) node);
     } else {
       VALUES.add((YamlText) node);
     }
   }
 
   /** Where the changed text is taken as good, one line each. */
-  private static List<String> taken(List<YamlText> places, UnaryOperator<String> change) {
+  private static List<String> taken(List<? extends YamlNode> places, UnaryOperator<String> change) {
     List<String> taken = new ArrayList<>();
-    for (YamlText place : places) {
+    for (YamlNode place : places) {
       Span at = place.span();
       String other = change.apply(at.text());
       String text = GOOD.substring(0, at.start()) + other + GOOD.substring(at.end());
@@ -86,7 +91,7 @@ final class EveryPlaceTest {
     return VALUES.stream().filter(v -> v.text().matches("[0-9.]+")).toList();
   }
 
-  private static void refused(List<YamlText> places, UnaryOperator<String> change) {
+  private static void refused(List<? extends YamlNode> places, UnaryOperator<String> change) {
     assertEquals(List.of(), taken(places, change));
   }
 
@@ -173,5 +178,8 @@ final class EveryPlaceTest {
             "\"a",
             "%a");
     wrong.forEach(w -> refused(VALUES, old -> w));
+    wrong.stream().filter(w -> !w.isEmpty()).forEach(w -> refused(ITEMS, old -> w));
+    refused(VALUES, old -> "[]");
+    refused(LISTS, old -> "[]");
   }
 }
