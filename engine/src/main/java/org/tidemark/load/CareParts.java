@@ -47,13 +47,13 @@ final class CareParts {
 
   static final Part STEP_ALTERNATIVE =
       Part.called("one of the steps")
-          .needs("step", TEXT, "Its name.")
+          .needs("step", NAME, "Its name.")
           .may("do", TEXT, "What to do, unless a layer below says it.");
 
   static final Part STEP =
       Part.sourced(
           Part.called("a step")
-              .depends("step", TEXT, "Its name.")
+              .depends("step", NAME, "Its name.")
               .depends("do", TEXT, "What to do, unless a layer below says it.")
               .depends("either", Holds.list(STEP_ALTERNATIVE), "Steps of which one is taken.")
               .where(new ExactlyOne(List.of("step", "either")), new Apart("either", "do")));
@@ -61,7 +61,7 @@ final class CareParts {
   static final Part BARRED_STEP =
       Part.sourced(
           Part.called("a barred step")
-              .needs("step", TEXT, "Its name.")
+              .needs("step", NAME, "Its name.")
               .needs("never", TEXT, "What is never done, in a sentence."));
 
   static final Part FALLBACK =

@@ -146,7 +146,7 @@ final class ConditionReader {
     }
     if (node instanceof YamlList list) {
       if (list.items().isEmpty()) {
-        problems.add(Fields.emptyList(list, finding.name()));
+        problems.add(Fields.emptyList(list, "`" + finding.name() + "`"));
       }
       return options(finding, list.items());
     }

@@ -19,7 +19,7 @@ final class EmptyLists {
           .filter(e -> !READ_ELSEWHERE.contains(e.key().text()))
           .forEach(e -> check(e.value(), e.key().text(), problems));
     } else if (node instanceof YamlList list && list.items().isEmpty()) {
-      problems.add(Fields.emptyList(list, name));
+      problems.add(Fields.emptyList(list, "`" + name + "`"));
     } else if (node instanceof YamlList list) {
       list.items().forEach(item -> check(item, name, problems));
     }

@@ -199,6 +199,9 @@ public final class Fields {
   List<Located<String>> texts(YamlNode node, String name) {
     List<Located<String>> all = new ArrayList<>();
     List<YamlNode> items = node instanceof YamlList list ? list.items() : List.of(node);
+    if (node instanceof YamlList list && items.isEmpty()) {
+      problems.add(emptyList(list, name));
+    }
     items.forEach(item -> text(item, name).ifPresent(all::add));
     all.stream()
         .filter(t -> t.value().isEmpty() && node instanceof YamlList)
@@ -232,9 +235,6 @@ public final class Fields {
 
   /** The texts of an entry that must have one or more: an empty list would say nothing at all. */
   List<Located<String>> some(YamlMap.Entry entry) {
-    if (entry.value() instanceof YamlList list && list.items().isEmpty()) {
-      problems.add(emptyList(list, entry.key().text()));
-    }
     return texts(entry.value(), "`" + entry.key().text() + "`");
   }
 
@@ -250,8 +250,8 @@ public final class Fields {
 
   static Diagnostic emptyList(YamlList list, String name) {
     return Diagnostic.error(
-            DiagnosticCode.EMPTY_VALUE, list.span(), "the list for `" + name + "` is empty")
-        .help("write what it may be, or delete `" + name + "`");
+            DiagnosticCode.EMPTY_VALUE, list.span(), "the list for " + name + " is empty")
+        .help("write what it may be, or delete " + name);
   }
 
   /** A list of anything, each item read by the same reader. */

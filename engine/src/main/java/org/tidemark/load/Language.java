@@ -140,7 +140,7 @@ public final class Language {
           .may("trays", Holds.list(CareParts.TRAY).orNotStated(), "What is gathered for each tube.")
           .may(
               "records",
-              Holds.entries(Holds.group(CareParts.RECORD)).orNotStated(),
+              Holds.named(CareParts.RECORD).orNotStated(),
               "What is written down, and when.")
           .depends(
               "own-findings",

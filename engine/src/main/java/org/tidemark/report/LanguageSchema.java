@@ -146,8 +146,7 @@ public final class LanguageSchema {
   private Map<String, Object> plain(Holds.Plain plain) {
     return switch (plain) {
       case TEXT -> text();
-      case TEXTS -> oneOrMore(text(), SchemaTypes.anything(), 0);
-      case SOME_TEXTS -> oneOrMore(text(), SchemaTypes.anything(), 1);
+      case TEXTS, SOME_TEXTS -> oneOrMore(text(), text(), 1);
       case NAME -> SchemaTypes.name();
       case NUMBER -> SchemaTypes.number();
       case COUNT -> SchemaTypes.count();

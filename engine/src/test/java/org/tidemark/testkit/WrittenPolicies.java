@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * Files of sound policies over the small vocabulary of the input cases, drawn from a seed: every
@@ -52,7 +53,7 @@ public final class WrittenPolicies {
     policy.put("review-by", approved ? "2028-09-01" : "not-stated");
     maybe("not-for", () -> List.of(Map.of("place", "theatre", "see", "not-stated")));
     maybe("clock", () -> one("Europe/London", "Europe/Lisbon"));
-    maybe("not-stated", () -> List.of(text(), text()));
+    maybe("not-stated", () -> twoTexts());
     maybe("alerts", () -> List.of(Map.of("alert", "TT-01", "answered-by", List.of("too-high"))));
   }
 
@@ -130,7 +131,7 @@ public final class WrittenPolicies {
       rule.put("which", List.of("good-aspirate"));
     }
     if (!effect.equals("allow")) {
-      rule.put("next", random.nextBoolean() ? text() : List.of(text(), text()));
+      rule.put("next", random.nextBoolean() ? text() : twoTexts());
     } else if (random.nextBoolean()) {
       rule.put("does-not-rule-out", text());
     }
@@ -206,7 +207,7 @@ public final class WrittenPolicies {
     if (policy.containsKey("trays")) {
       policy.put("numbers-that-are-no-limits", List.of("60 mL enteral syringe"));
     }
-    maybe("records", () -> Map.of("use", Map.of("fields", List.of(text(), text()))));
+    maybe("records", () -> Map.of("use", Map.of("fields", twoTexts())));
   }
 
   private Object trays() {
@@ -308,6 +309,10 @@ public final class WrittenPolicies {
 
   private String one(String... words) {
     return words[random.nextInt(words.length)];
+  }
+
+  private List<String> twoTexts() {
+    return Stream.generate(this::text).distinct().limit(2).toList();
   }
 
   /** A sentence with signs that a careless writer would stumble over; it states no number. */
