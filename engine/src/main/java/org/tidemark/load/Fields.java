@@ -199,9 +199,6 @@ public final class Fields {
   List<Located<String>> texts(YamlNode node, String name) {
     List<Located<String>> all = new ArrayList<>();
     List<YamlNode> items = node instanceof YamlList list ? list.items() : List.of(node);
-    if (node instanceof YamlList list && items.isEmpty()) {
-      problems.add(emptyList(list, name));
-    }
     items.forEach(item -> text(item, name).ifPresent(all::add));
     all.stream()
         .filter(t -> t.value().isEmpty() && node instanceof YamlList)
@@ -235,6 +232,9 @@ public final class Fields {
 
   /** The texts of an entry that must have one or more: an empty list would say nothing at all. */
   List<Located<String>> some(YamlMap.Entry entry) {
+    if (entry.value() instanceof YamlList list && list.items().isEmpty()) {
+      problems.add(emptyList(list, "`" + entry.key().text() + "`"));
+    }
     return texts(entry.value(), "`" + entry.key().text() + "`");
   }
 

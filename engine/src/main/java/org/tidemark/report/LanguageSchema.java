@@ -29,15 +29,21 @@ public final class LanguageSchema {
   private final SchemaFindings findings;
   private final Map<String, Object> parts = new LinkedHashMap<>();
 
-  private LanguageSchema(Vocabulary words) {
+  /**
+   * A list of a policy that holds nothing is a slip; of a worked case it says that nothing is so.
+   */
+  private final int fewest;
+
+  private LanguageSchema(Vocabulary words, int fewest) {
     this.words = words;
+    this.fewest = fewest;
     this.findings =
         new SchemaFindings(words, group(Language.reading()), group(OtherFiles.stretch()));
   }
 
   /** The schema of a file that holds this part. */
   public static String of(Part file, Vocabulary words) {
-    LanguageSchema schema = new LanguageSchema(words);
+    LanguageSchema schema = new LanguageSchema(words, file.equals(Language.policy()) ? 1 : 0);
     Map<String, Object> root =
         SchemaTypes.of(
             "$schema",
@@ -55,7 +61,7 @@ public final class LanguageSchema {
 
   /** The schema of a file of findings: alone, or with the question and the tube's record. */
   public static String ofFindings(Vocabulary words) {
-    LanguageSchema schema = new LanguageSchema(words);
+    LanguageSchema schema = new LanguageSchema(words, 0);
     Part file = OtherFiles.asked();
     List<Map<String, Object>> named =
         file.names().stream().map(n -> SchemaTypes.of("required", List.of(n))).toList();
@@ -146,7 +152,8 @@ public final class LanguageSchema {
   private Map<String, Object> plain(Holds.Plain plain) {
     return switch (plain) {
       case TEXT -> text();
-      case TEXTS, SOME_TEXTS -> oneOrMore(text(), text(), 1);
+      case TEXTS -> oneOrMore(text(), text(), fewest);
+      case SOME_TEXTS -> oneOrMore(text(), text(), 1);
       case NAME -> SchemaTypes.name();
       case NUMBER -> SchemaTypes.number();
       case COUNT -> SchemaTypes.count();
