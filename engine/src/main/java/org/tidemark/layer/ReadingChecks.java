@@ -130,6 +130,7 @@ final class ReadingChecks {
             .flatMap(r -> ways(r.given()).stream())
             .filter(way -> speaksOf(way, finding))
             .map(way -> new Passing(way, readingsOf(finding, readings, way)))
+            .distinct()
             .toList();
     for (Fallback fallback : policy.care().fallbacks()) {
       BitSet clash = clash(finding, readings, passing, fallback.after());
@@ -168,7 +169,7 @@ final class ReadingChecks {
    */
   private BitSet clash(Finding finding, Readings readings, List<Passing> passing, Condition fails) {
     BitSet clash = new BitSet();
-    for (List<Atom> way : ways(fails)) {
+    for (List<Atom> way : ways(fails).stream().distinct().toList()) {
       List<Passing> same = passing.stream().filter(p -> asksNoMore(way, p, finding)).toList();
       BitSet failing = same.isEmpty() ? new BitSet() : readingsOf(finding, readings, way);
       for (Passing each : same) {

@@ -1,6 +1,7 @@
 package org.tidemark.layer;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,10 +11,7 @@ import java.util.Set;
 import java.util.StringJoiner;
 import org.tidemark.model.Domain;
 
-/**
- * The readings that a measure can show, one bit each: the slow and obvious way to look at a measure
- * as a whole.
- */
+/** The readings that a measure can show, one bit each, so that a measure is looked at as a whole. */
 final class Readings {
   private final Domain.Measure measure;
   private final long lowest;
@@ -38,11 +36,48 @@ final class Readings {
   /** The readings that an atom takes in. */
   BitSet of(Atom atom) {
     BitSet in = new BitSet(count);
-    for (int i = 0; i < count; i++) {
-      boolean holds = atom.stretch().isPresent() && atom.stretch().get().holds(number(i));
-      in.set(i, atom.stretch().isPresent() && holds != atom.negated());
-    }
+    atom.stretch()
+        .ifPresent(
+            stretch -> {
+              if (stretch.stated()) {
+                in.set(first(stretch), Math.max(first(stretch), end(stretch)));
+              }
+              if (atom.negated()) {
+                in.flip(0, count);
+              }
+            });
     return in;
+  }
+
+  /** The first reading of a stretch. */
+  private int first(Atom.Stretch stretch) {
+    return stretch
+        .lower()
+        .map(low -> index(low, RoundingMode.CEILING) + skips(low, stretch.lowerIncluded()))
+        .map(this::inside)
+        .orElse(0);
+  }
+
+  /** The reading after its last. */
+  private int end(Atom.Stretch stretch) {
+    return stretch
+        .upper()
+        .map(up -> index(up, RoundingMode.FLOOR) + 1 - skips(up, stretch.upperIncluded()))
+        .map(this::inside)
+        .orElse(count);
+  }
+
+  private long index(BigDecimal number, RoundingMode rounding) {
+    return number.divide(measure.step(), 0, rounding).longValueExact() - lowest;
+  }
+
+  /** One reading is left out where an end is itself a reading and does not belong to the stretch. */
+  private int skips(BigDecimal end, boolean included) {
+    return !included && measure.onStep(end) ? 1 : 0;
+  }
+
+  private int inside(long index) {
+    return (int) Math.max(0, Math.min(count, index));
   }
 
   private BigDecimal number(int index) {

@@ -16,6 +16,9 @@ import org.tidemark.yaml.YamlText;
 
 /** Reads the values that something may have: of a finding, or of a field of a list. */
 final class DomainReader {
+  /** Several times what any instrument at a bedside shows. */
+  private static final BigDecimal MOST_READINGS = BigDecimal.valueOf(20_000);
+
   private static final List<Option> YES_NO =
       List.of(new Option("yes", "Yes"), new Option("no", "No"));
 
@@ -120,6 +123,32 @@ final class DomainReader {
   }
 
   private Domain checked(Domain.Measure measure) {
+    if (sound(measure) && !tooFine(measure)) {
+      return measure;
+    }
+    return new Domain.Choice(YES_NO);
+  }
+
+  private boolean tooFine(Domain.Measure measure) {
+    BigDecimal readings =
+        measure.highest().subtract(measure.lowest()).divideToIntegralValue(measure.step());
+    boolean tooFine = readings.compareTo(MOST_READINGS) >= 0;
+    if (tooFine) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.TOO_LARGE,
+                  entry.key().span(),
+                  "this measure tells "
+                      + readings.add(BigDecimal.ONE).toBigInteger()
+                      + " readings apart, and "
+                      + MOST_READINGS.toPlainString()
+                      + " are the most")
+              .help("write a larger step, or a smaller range"));
+    }
+    return tooFine;
+  }
+
+  private boolean sound(Domain.Measure measure) {
     boolean sound =
         measure.step().signum() > 0
             && measure.lowest().compareTo(measure.highest()) < 0
@@ -132,8 +161,7 @@ final class DomainReader {
                   entry.key().span(),
                   "the range and the step of this measure do not fit")
               .help("the lower end comes first, and both ends are whole numbers of steps"));
-      return new Domain.Choice(YES_NO);
     }
-    return measure;
+    return sound;
   }
 }

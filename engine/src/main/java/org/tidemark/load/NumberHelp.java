@@ -10,6 +10,9 @@ import org.tidemark.source.Typed;
 
 /** Says why a text is not a plain number, and which number to write, where one can be made out. */
 final class NumberHelp {
+  /** What is longer is a text, and no number with something beside it. */
+  private static final int LONGEST = 200;
+
   private static final String PLAIN = "(?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,6})?";
   private static final Pattern NUMBER_IN_IT =
       Pattern.compile("(?<![0-9.])" + PLAIN + "(?![0-9]|\\.[0-9])");
@@ -43,6 +46,9 @@ final class NumberHelp {
     String typed = text.value();
     if (typed.isEmpty()) {
       return notANumber(text, "no number is written here");
+    }
+    if (typed.length() > LONGEST) {
+      return notANumber(text, Typed.shown(typed) + " is not a plain number");
     }
     if (COMMA.matcher(typed).matches()) {
       return comma(text);

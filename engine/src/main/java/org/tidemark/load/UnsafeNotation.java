@@ -24,16 +24,16 @@ final class UnsafeNotation {
   private static final List<Unsafe> ALL =
       List.of(
           new Unsafe(
-              Pattern.compile("[0-9]+(?:\\.[0-9]+)? ?(?:cc|c\\.c\\.)(?![\\p{L}0-9])"),
+              Pattern.compile("(?<![0-9])[0-9]{1,9}(?:\\.[0-9]{1,9})? ?(?:cc|c\\.c\\.)(?![\\p{L}0-9])"),
               "cc can be read as zeros or as a letter",
               m -> number(m.group()) + " mL"),
           new Unsafe(
-              Pattern.compile("(?<![0-9.])([0-9]+)\\.0+ ?" + UNIT + "(?![\\p{L}0-9])"),
+              Pattern.compile("(?<![0-9.])([0-9]{1,9})\\.0{1,9} ?" + UNIT + "(?![\\p{L}0-9])"),
               "the point can be overlooked, and the number is then ten times as large",
               m -> m.group(1) + " " + m.group(2)),
           new Unsafe(
               Pattern.compile(
-                  "(?<![\\p{L}0-9.])([0-9]+(?:\\.[0-9]*[1-9])?)" + UNIT + "(?![\\p{L}0-9])"),
+                  "(?<![\\p{L}0-9.])([0-9]{1,9}(?:\\.[0-9]{0,8}[1-9])?)" + UNIT + "(?![\\p{L}0-9])"),
               "the first letter of the unit can be read as a digit",
               m -> m.group(1) + " " + m.group(2)),
           new Unsafe(
@@ -41,11 +41,11 @@ final class UnsafeNotation {
               "the sign for degrees can be read as a zero",
               m -> "degrees"),
           new Unsafe(
-              Pattern.compile("(?<![0-9.])\\.[0-9]+"),
+              Pattern.compile("(?<![0-9.])\\.[0-9]{1,9}"),
               "the point can be overlooked, and the number is then ten times as large or more",
               m -> "0" + m.group()),
           new Unsafe(
-              Pattern.compile("[0-9]+,[0-9]{1,2}(?![0-9])"),
+              Pattern.compile("(?<![0-9])[0-9]{1,9},[0-9]{1,2}(?![0-9])"),
               "a comma in a number is read in two ways",
               m -> m.group().replace(',', '.') + ", or put a space behind the comma"),
           new Unsafe(

@@ -7,12 +7,18 @@ import java.util.Optional;
 
 /** The known name that a mistyped one most likely meant. */
 public final class Suggestion {
+  /** Nobody mistypes a name as long as this; comparing such with one another takes long. */
+  private static final int LONGEST = 100;
+
   private Suggestion() {}
 
   /**
    * The nearest known name, if it is near enough that a slip of the hand explains the difference.
    */
   public static Optional<String> nearest(String typed, Collection<String> known) {
+    if (typed.length() > LONGEST) {
+      return Optional.empty();
+    }
     String word = typed.toLowerCase(Locale.ROOT);
     int near = word.length() <= 4 ? 1 : word.length() <= 8 ? 2 : 3;
     return known.stream()
