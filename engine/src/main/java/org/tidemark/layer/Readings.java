@@ -11,7 +11,9 @@ import java.util.Set;
 import java.util.StringJoiner;
 import org.tidemark.model.Domain;
 
-/** The readings that a measure can show, one bit each, so that a measure is looked at as a whole. */
+/**
+ * The readings that a measure can show, one bit each, so that a measure is looked at as a whole.
+ */
 final class Readings {
   private final Domain.Measure measure;
   private final long lowest;
@@ -71,7 +73,9 @@ final class Readings {
     return number.divide(measure.step(), 0, rounding).longValueExact() - lowest;
   }
 
-  /** One reading is left out where an end is itself a reading and does not belong to the stretch. */
+  /**
+   * One reading is left out where an end is itself a reading and does not belong to the stretch.
+   */
   private int skips(BigDecimal end, boolean included) {
     return !included && measure.onStep(end) ? 1 : 0;
   }

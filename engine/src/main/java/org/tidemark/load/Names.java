@@ -27,7 +27,9 @@ final class Names {
     if (name.isEmpty()) {
       return;
     }
-    if (!NAME.matcher(name).matches()) {
+    if (name.length() > PolicyLimits.DEFAULT.name()) {
+      problems.add(tooLong(name, at));
+    } else if (!NAME.matcher(name).matches()) {
       problems.add(
           Diagnostic.error(
                   DiagnosticCode.BAD_NAME,
@@ -46,6 +48,14 @@ final class Names {
               .and(first, "it stands here first")
               .help("give one of them another name, or delete it"));
     }
+  }
+
+  private Diagnostic tooLong(String name, Span at) {
+    return Diagnostic.error(
+            DiagnosticCode.TOO_LARGE,
+            at,
+            Typed.shown(name) + " is too long to name " + article() + what)
+        .help(PolicyLimits.DEFAULT.name() + " characters are the most");
   }
 
   private String article() {

@@ -20,6 +20,9 @@ import org.tidemark.yaml.YamlText;
  * or is marked as no limit.
  */
 final class ProseChecks {
+  /** Far more than any policy says; each is held against all that the policy declares and marks. */
+  private static final int MOST = 2_000;
+
   static final String KEY = "numbers-that-are-no-limits";
   private static final String ONE_OR_TWO =
       "(?<![\\p{L}0-9.:{-])("
@@ -46,6 +49,11 @@ final class ProseChecks {
   private final List<Located<String>> marks;
   private final Set<Located<String>> used = new HashSet<>();
 
+  /** Those of the marks that stand in the text at hand. */
+  private List<Located<String>> here = List.of();
+
+  private int numbers;
+
   ProseChecks(DeclaredNumbers declared, List<Located<String>> marked, Problems problems) {
     this.declared = declared;
     this.problems = problems;
@@ -55,6 +63,7 @@ final class ProseChecks {
   void check(List<ProseTexts.Prose> texts) {
     for (ProseTexts.Prose prose : texts) {
       YamlText text = prose.text();
+      here = marks.stream().filter(mark -> text.text().contains(mark.value())).toList();
       UnsafeNotation.check(text, problems);
       Matcher beforeUnit = BEFORE_UNIT.matcher(text.text());
       while (beforeUnit.find()) {
@@ -75,6 +84,13 @@ final class ProseChecks {
   @SuppressWarnings(
       "NullAway") // a group that did not take part is null, and Stream.ofNullable is for that
   private void number(YamlText text, Matcher found, String one, String other, String unit) {
+    numbers++;
+    if (numbers == MOST + 1) {
+      problems.add(tooMany(at(text, found)));
+    }
+    if (numbers > MOST) {
+      return;
+    }
     boolean marked = isMarked(text.text(), found);
     boolean known =
         Stream.concat(Stream.of(one), Stream.ofNullable(other))
@@ -84,15 +100,23 @@ final class ProseChecks {
     }
   }
 
+  private static Diagnostic tooMany(Span at) {
+    return Diagnostic.error(
+            DiagnosticCode.TOO_LARGE,
+            at,
+            "the texts hold more than " + MOST + " numbers with a unit")
+        .help("nobody reads this much at a bedside; two files may have been joined");
+  }
+
   /**
    * Whether the words of a mark stand around the number, so that it is marked there and only there.
    */
   private boolean isMarked(String text, Matcher found) {
     boolean marked = false;
-    for (Located<String> mark : marks) {
+    for (Located<String> mark : here) {
       int from = Math.max(0, found.end() - mark.value().length());
-      int at = text.indexOf(mark.value(), from);
-      if (at >= 0 && at <= found.start()) {
+      int to = Math.min(text.length(), found.start() + mark.value().length());
+      if (text.substring(from, to).contains(mark.value())) {
         used.add(mark);
         marked = true;
       }

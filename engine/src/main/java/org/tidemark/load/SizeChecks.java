@@ -25,6 +25,7 @@ final class SizeChecks {
 
   boolean passes(Fields policy) {
     for (YamlMap.Entry part : policy.seen()) {
+      name(part.key());
       texts(part.value());
       if (part.key().text().equals("questions")) {
         questions(part.value());
@@ -64,6 +65,7 @@ final class SizeChecks {
 
   private void texts(YamlNode node) {
     if (node instanceof YamlMap map) {
+      map.entries().forEach(e -> name(e.key()));
       map.entries().forEach(e -> texts(e.value()));
     } else if (node instanceof YamlList list) {
       list.items().forEach(this::texts);
@@ -75,6 +77,19 @@ final class SizeChecks {
               + text.text().length()
               + " characters, and "
               + limits.text()
+              + " are the most");
+    }
+  }
+
+  private void name(YamlText key) {
+    if (key.text().length() > limits.name()) {
+      Span all = key.span();
+      tooLarge(
+          all.source().span(all.start(), all.start() + SHOWN),
+          "this name has "
+              + key.text().length()
+              + " characters, and "
+              + limits.name()
               + " are the most");
     }
   }

@@ -24,7 +24,8 @@ final class UnsafeNotation {
   private static final List<Unsafe> ALL =
       List.of(
           new Unsafe(
-              Pattern.compile("(?<![0-9])[0-9]{1,9}(?:\\.[0-9]{1,9})? ?(?:cc|c\\.c\\.)(?![\\p{L}0-9])"),
+              Pattern.compile(
+                  "(?<![0-9])[0-9]{1,9}(?:\\.[0-9]{1,9})? ?(?:cc|c\\.c\\.)(?![\\p{L}0-9])"),
               "cc can be read as zeros or as a letter",
               m -> number(m.group()) + " mL"),
           new Unsafe(
@@ -33,7 +34,9 @@ final class UnsafeNotation {
               m -> m.group(1) + " " + m.group(2)),
           new Unsafe(
               Pattern.compile(
-                  "(?<![\\p{L}0-9.])([0-9]{1,9}(?:\\.[0-9]{0,8}[1-9])?)" + UNIT + "(?![\\p{L}0-9])"),
+                  "(?<![\\p{L}0-9.])([0-9]{1,9}(?:\\.[0-9]{0,8}[1-9])?)"
+                      + UNIT
+                      + "(?![\\p{L}0-9])"),
               "the first letter of the unit can be read as a digit",
               m -> m.group(1) + " " + m.group(2)),
           new Unsafe(

@@ -84,6 +84,57 @@ final class LimitsTest {
         tooLarge(GOOD.replace("Example Hospital", "x".repeat(2_001))));
   }
 
+  @Test
+  void lengthOfAName() {
+    String line = "  %s: {is: 1, unit: pH}\n";
+    assertEquals(List.of(), tooLarge(with("values:", line.formatted("v".repeat(80)))));
+    assertEquals(
+        List.of("this name has 81 characters, and 80 are the most"),
+        tooLarge(with("values:", line.formatted("v".repeat(81)))));
+    assertEquals(
+        List.of("this name has 81 characters, and 80 are the most"),
+        tooLarge(GOOD + "k".repeat(81) + ": 1\n"));
+    assertEquals(List.of(), tooLarge(GOOD.replace("trouble", "t".repeat(80))));
+    assertEquals(
+        List.of("`" + "t".repeat(60) + "...` is too long to name a rule"),
+        tooLarge(GOOD.replace("trouble", "t".repeat(81))));
+  }
+
+  private static String numbers(int times) {
+    return GOOD
+        + "numbers-that-are-no-limits: [7 mL syringe]\nnot-stated:\n"
+        + times(times / 100, i -> "  - " + i + ": " + "7 mL syringe ".repeat(100) + "\n")
+            .replace(": ", " of ");
+  }
+
+  @Test
+  void numbersInTexts() {
+    assertEquals(List.of(), tooLarge(numbers(2_000)));
+    assertEquals(
+        List.of("the texts hold more than 2000 numbers with a unit"), tooLarge(numbers(2_100)));
+  }
+
+  private static String measure(String highest, String step) {
+    return GOOD.replace(
+        "questions:\n",
+        "own-findings:\n  amount: {asks: How much, kind: measure, unit: mL, range: [0, "
+            + highest
+            + "], step: "
+            + step
+            + ", worse: higher, ask: 99}\nquestions:\n");
+  }
+
+  @Test
+  void readingsOfAMeasure() {
+    assertEquals(List.of(), tooLarge(measure("1999.9", "0.1")));
+    assertEquals(
+        List.of("this measure tells 20001 readings apart, and 20000 are the most"),
+        tooLarge(measure("2000", "0.1")));
+    assertEquals(
+        List.of("this measure tells 999999999000001 readings apart, and 20000 are the most"),
+        tooLarge(measure("999999999", "0.000001")));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -184,11 +235,38 @@ final class LimitsTest {
         HANGS,
         () -> {
           long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-          said(text).forEach(Diagnostic::render);
+          List<Diagnostic> said = said(text);
+          said.forEach(Diagnostic::render);
           long after = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
           Duration worked = Duration.ofNanos(after - before);
           assertTrue(worked.compareTo(MOST) < 0, () -> "it took " + worked);
+          assertTrue(said.stream().noneMatch(d -> d.code() == DiagnosticCode.SYNTAX));
         });
+  }
+
+  /** Rules that allow, each over seven measures of as many readings as a measure may have. */
+  private static String withAmounts(int rules) {
+    String measures =
+        times(
+            7,
+            i ->
+                "  m"
+                    + i
+                    + ": {asks: How much, kind: measure, unit: mL, range: [0, 19999], step: 1,"
+                    + " worse: higher, ask: "
+                    + (90 + i)
+                    + "}\n");
+    String allow =
+        times(
+            rules,
+            i ->
+                "      - {rule: a"
+                    + i
+                    + ", effect: allow, about: signs, given: {"
+                    + times(7, k -> (k == 0 ? "m" : ", m") + k + ": {at-most: " + (i + k) + "}")
+                    + "}}\n");
+    return with("    rules:", allow)
+        .replace("questions:\n", "own-findings:\n" + measures + "questions:\n");
   }
 
   @Test
@@ -204,6 +282,18 @@ final class LimitsTest {
             times(
                 499,
                 i -> "  c" + i + ": {who: Nurse, when: By day, else: c" + (i + 1) % 499 + "}\n")));
+    endsInTime(
+        GOOD + "not-stated:\n" + times(190, i -> "  - \"" + i + "5".repeat(1_990) + "x\"\n"));
+    endsInTime(
+        with(
+            "values:",
+            times(190, i -> "  a" + i + ": {is: " + "a".repeat(1_900) + ", unit: mL}\n")));
+    endsInTime(
+        with(
+            "values:",
+            times(
+                190, i -> "  " + "a".repeat(990) + i + ": {is: {" + "b".repeat(990) + i + "}}\n")));
+    endsInTime(withAmounts(950));
     endsInTime(
         GOOD
             + "numbers-that-are-no-limits:\n"
