@@ -7,8 +7,10 @@ import java.util.stream.Stream;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Counts;
 import org.tidemark.model.Domain;
+import org.tidemark.model.Finding;
 import org.tidemark.model.ListKind;
 import org.tidemark.model.PolicyValue;
+import org.tidemark.model.PublishedLimits;
 import org.tidemark.source.Diagnostic;
 import org.tidemark.source.DiagnosticCode;
 import org.tidemark.source.Problems;
@@ -73,7 +75,40 @@ final class LimitChecks {
       Stream.of(stretch.lower(), stretch.upper())
           .flatMap(Optional::stream)
           .forEach(n -> fits(n, atom.finding(), measure));
+      policy
+          .vocabulary()
+          .finding(atom.finding())
+          .flatMap(Finding::published)
+          .ifPresent(p -> usual(stretch, atom.finding(), measure, p));
     }
+  }
+
+  /** A limit that no publication has may be a slip of the hand; it is for the author to say. */
+  private void usual(
+      Atom.Stretch stretch, String finding, Domain.Measure measure, PublishedLimits published) {
+    Stream.of(stretch.lower(), stretch.upper())
+        .flatMap(Optional::stream)
+        .filter(n -> n.compareTo(measure.lowest()) > 0 && n.compareTo(measure.highest()) < 0)
+        .filter(n -> !published.holds(n))
+        .forEach(n -> problems.add(unusual(n, finding, published)));
+  }
+
+  private Diagnostic unusual(BigDecimal number, String finding, PublishedLimits published) {
+    return Diagnostic.warning(
+            DiagnosticCode.UNUSUAL_LIMIT,
+            at(number),
+            "`"
+                + finding
+                + "` is compared with "
+                + number.toPlainString()
+                + "; the limits that were read in publications lie from "
+                + published.atLeast().toPlainString()
+                + " to "
+                + published.atMost().toPlainString())
+        .help(
+            "check the number; if it is meant, accept this warning and say why (read: "
+                + String.join(", ", published.sources())
+                + ")");
   }
 
   private void fits(BigDecimal number, String finding, Domain.Measure measure) {

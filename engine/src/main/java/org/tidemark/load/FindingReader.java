@@ -63,18 +63,20 @@ final class FindingReader {
             .requiredText("ask")
             .flatMap(t -> Scalars.number(t, "", problems))
             .orElse(BigDecimal.ZERO);
-    return new Finding(
-        name(),
-        asks,
-        domain,
-        worse,
-        List.of(),
-        closed,
-        barred(domain),
-        order,
-        fields.optionalText("renew").map(Located::value),
-        fields.optionalText("how").map(Located::value),
-        Place.at(entry.key().span()));
+    Finding alone =
+        new Finding(
+            name(),
+            asks,
+            domain,
+            worse,
+            List.of(),
+            closed,
+            barred(domain),
+            order,
+            fields.optionalText("renew").map(Located::value),
+            fields.optionalText("how").map(Located::value),
+            Place.at(entry.key().span()));
+    return alone.with(new PublishedReader(alone, problems).read(fields));
   }
 
   private Worse worse(Domain domain) {
@@ -136,17 +138,18 @@ final class FindingReader {
   /** The finding with the ones that it hangs on. */
   Finding whole(Map<String, Finding> all) {
     return new Finding(
-        bare.name(),
-        bare.asks(),
-        bare.domain(),
-        bare.worse(),
-        parents(all),
-        bare.whenClosed(),
-        bare.barred(),
-        bare.askingOrder(),
-        bare.renew(),
-        bare.how(),
-        bare.place());
+            bare.name(),
+            bare.asks(),
+            bare.domain(),
+            bare.worse(),
+            parents(all),
+            bare.whenClosed(),
+            bare.barred(),
+            bare.askingOrder(),
+            bare.renew(),
+            bare.how(),
+            bare.place())
+        .with(bare.published());
   }
 
   private List<Condition.Options> parents(Map<String, Finding> all) {

@@ -7,6 +7,7 @@ import static org.tidemark.load.Holds.Plain.MOMENT;
 import static org.tidemark.load.Holds.Plain.NUMBER;
 import static org.tidemark.load.Holds.Plain.RECORD;
 import static org.tidemark.load.Holds.Plain.SCOPE;
+import static org.tidemark.load.Holds.Plain.SOME_TEXTS;
 import static org.tidemark.load.Holds.Plain.TEXT;
 import static org.tidemark.load.Holds.Plain.TEXTS;
 
@@ -40,6 +41,12 @@ public final class OtherFiles {
           "a table",
           "the catalogue");
 
+  static final Part PUBLISHED =
+      Part.called("`published-limits`")
+          .needs("at-least", NUMBER, "The lowest limit that was read.")
+          .needs("at-most", NUMBER, "The highest limit that was read.")
+          .needs("source", SOME_TEXTS, "Where these two were read: entries of the bibliography.");
+
   static final Part FINDING =
       domain(Part.called("the finding").needs("asks", TEXT, "What the nurse reads."))
           .needs(
@@ -55,7 +62,14 @@ public final class OtherFiles {
           .may("usual", TEXT, "What it usually is; worked cases alone may use it.")
           .may("renew", TEXT, "How long an answer stays good.")
           .may("how", TEXT, "How to find it out.")
-          .where(new Needs("barred", "barred-because"), new Needs("barred-because", "barred"));
+          .may(
+              "published-limits",
+              Holds.group(PUBLISHED),
+              "Of a measure: between which numbers the limits lie that were read.")
+          .where(
+              new Needs("barred", "barred-because"),
+              new Needs("barred-because", "barred"),
+              new OnlyWhen("kind", "measure", "published-limits"));
 
   static final Part FIELD =
       domain(Part.called("the field").depends("like", TEXT, "The finding whose values it takes."))
@@ -131,7 +145,18 @@ public final class OtherFiles {
 
   private static Map<String, Part> parts() {
     Map<String, Part> parts = new LinkedHashMap<>();
-    List.of(VOCABULARY, FINDING, LIST, FIELD, EVENT, BIBLIOGRAPHY, FACT, STRETCH, HAPPENED, ASKED)
+    List.of(
+            VOCABULARY,
+            FINDING,
+            PUBLISHED,
+            LIST,
+            FIELD,
+            EVENT,
+            BIBLIOGRAPHY,
+            FACT,
+            STRETCH,
+            HAPPENED,
+            ASKED)
         .forEach(part -> parts.put(part.called(), part));
     return parts;
   }

@@ -19,6 +19,7 @@ import org.tidemark.source.Place;
  * @param askingOrder lower is asked first
  * @param renew what gets a new value when the one we have is of no use
  * @param how how it is worked out from other things, when it is
+ * @param published which limits of it were read in publications
  * @param place where it is written
  */
 public record Finding(
@@ -32,9 +33,55 @@ public record Finding(
     BigDecimal askingOrder,
     Optional<String> renew,
     Optional<String> how,
+    Optional<PublishedLimits> published,
     Place place) {
   public Finding {
     applies = List.copyOf(applies);
+  }
+
+  /** A finding of which no published limits are known. */
+  public Finding(
+      String name,
+      String asks,
+      Domain domain,
+      Worse worse,
+      List<Condition.Options> applies,
+      Optional<String> whenClosed,
+      Optional<Barred> barred,
+      BigDecimal askingOrder,
+      Optional<String> renew,
+      Optional<String> how,
+      Place place) {
+    this(
+        name,
+        asks,
+        domain,
+        worse,
+        applies,
+        whenClosed,
+        barred,
+        askingOrder,
+        renew,
+        how,
+        Optional.empty(),
+        place);
+  }
+
+  /** The same with limits that were read in publications. */
+  public Finding with(Optional<PublishedLimits> limits) {
+    return new Finding(
+        name,
+        asks,
+        domain,
+        worse,
+        applies,
+        whenClosed,
+        barred,
+        askingOrder,
+        renew,
+        how,
+        limits,
+        place);
   }
 
   /** Whether another one may be the same things and hangs on the same findings. */

@@ -38,6 +38,7 @@ public enum DiagnosticCode {
   UNIT_IN_NUMBER("A unit is written into a number."),
   OUT_OF_RANGE("The number is outside the range of its measure."),
   OFF_STEP("The number lies between two steps of its measure."),
+  UNUSUAL_LIMIT("A limit lies outside all that were read in publications."),
   WRONG_UNIT("The unit is not the unit of the measure."),
   REVERSED("The lower end lies above the upper end."),
   // references

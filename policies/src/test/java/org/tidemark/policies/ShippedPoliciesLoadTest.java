@@ -10,10 +10,12 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.tidemark.model.Bibliography;
+import org.tidemark.model.Finding;
 import org.tidemark.model.NamedBand;
 import org.tidemark.model.Policy;
 import org.tidemark.model.PolicyKind;
 import org.tidemark.model.PolicyValue;
+import org.tidemark.model.PublishedLimits;
 import org.tidemark.model.Rule;
 import org.tidemark.model.Standing;
 import org.tidemark.model.Tray;
@@ -50,6 +52,18 @@ class ShippedPoliciesLoadTest {
     assertTrue(
         barred.containsAll(Set.of("air-listening", "bubbling", "strip", "calm", "aspirate-look")),
         barred::toString);
+  }
+
+  /** Source: NHS England as above, "pH 1 to 5.5"; NHS Greater Glasgow and Clyde, "6 or more". */
+  @Test
+  void publishedLimitsAreRead() {
+    Finding ph = Shipped.words().vocabulary().require("ph");
+    PublishedLimits limits = ph.published().orElseThrow();
+    assertEquals("1 to 6", limits.atLeast() + " to " + limits.atMost());
+    for (String source : limits.sources()) {
+      assertEquals(
+          Standing.READ, Shipped.bibliography().entry(source).orElseThrow().standing(), source);
+    }
   }
 
   @Test
