@@ -73,6 +73,19 @@ class CareTest {
   }
 
   @Test
+  void anAnswerSaysWhatIsWrittenDownWhenItsQuestionIsAsked() throws IOException {
+    String policy =
+        ward(
+            "\nrecords:\n",
+            "\nrecords:\n  each-shift: {fields: [Side of the nose], when-asked: [use]}\n");
+    String findings = Repo.example("clear-check");
+    Ran ran = Ran.with("check", "--policy", policy, "--findings", findings);
+    assertEquals(0, ran.code(), ran::err);
+    assertTrue(ran.out().contains("Side of the nose"), ran::out);
+    assertTrue(ran.out().contains("Date, time, and who checked"), ran::out);
+  }
+
+  @Test
   void aTrayForSomePatientsSaysForWhomAndIsNoCardOfOthers() throws IOException {
     String line = "    title: Fine-bore feeding tube with a guide wire\n";
     String policy =

@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Contact;
 import org.tidemark.model.Header;
-import org.tidemark.model.RecordList;
 import org.tidemark.model.Rule;
 
 /**
@@ -107,20 +106,11 @@ final class Wording {
   }
 
   private List<String> records() {
-    String occasion =
-        switch (compiled.question().name()) {
-          case "pass" -> "at-passing";
-          case "feed" -> "at-feed";
-          case "remove" -> "at-removal";
-          default -> "at-check";
-        };
     return policy.care().records().stream()
-        .filter(r -> r.name().equals(occasion))
-        .map(RecordList::fields)
-        .findFirst()
-        .orElse(List.of())
-        .stream()
+        .filter(r -> r.isWrittenAt(compiled.question().name()))
+        .flatMap(r -> r.fields().stream())
         .map(policy::fill)
+        .distinct()
         .toList();
   }
 

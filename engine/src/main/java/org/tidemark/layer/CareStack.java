@@ -162,7 +162,10 @@ final class CareStack {
   private static RecordList longer(RecordList below, RecordList above) {
     Set<String> fields = new LinkedHashSet<>(below.fields());
     fields.addAll(above.fields());
-    return new RecordList(above.name(), List.copyOf(fields), above.backing(), above.place());
+    Set<String> asked = new LinkedHashSet<>(below.whenAsked());
+    asked.addAll(above.whenAsked());
+    return new RecordList(
+        above.name(), List.copyOf(fields), List.copyOf(asked), above.backing(), above.place());
   }
 
   Map<String, String> calls() {

@@ -15,6 +15,7 @@ final class PolicyChecks {
     new FallbackChecks(policy, problems).check();
     new PopulationChecks(policy, problems).check();
     new AlertChecks(policy, problems).check();
+    new RecordChecks(policy, problems).check();
     new LimitChecks(policy, problems).check();
     new MisreadingChecks(policy, problems).check();
     if (problems.anyError()) {

@@ -102,7 +102,10 @@ final class CareParts {
               .may("never", TEXTS, "What must not lie on it."));
 
   static final Part RECORD =
-      Part.sourced(Part.called("the record").may("fields", TEXTS, "What is written down."));
+      Part.sourced(
+          Part.called("the record")
+              .may("fields", TEXTS, "What is written down.")
+              .may("when-asked", SOME_TEXTS, "Questions whose answers say it."));
 
   private CareParts() {}
 }

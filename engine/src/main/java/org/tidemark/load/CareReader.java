@@ -50,7 +50,7 @@ final class CareReader {
         fallbacks,
         contacts,
         policy.list("trays", node -> tray(node, trays)),
-        policy.named("records", e -> record(e, records)),
+        policy.named("records", e -> record(e, records, asked(policy))),
         calls(policy));
   }
 
@@ -222,7 +222,26 @@ final class CareReader {
     return tray;
   }
 
-  private RecordList record(YamlMap.Entry entry, Names names) {
+  private List<String> asked(Fields policy) {
+    List<String> asked = new ArrayList<>(known.questions());
+    for (YamlMap.Entry part : policy.seen()) {
+      if (part.key().text().equals("questions") && part.value() instanceof YamlMap questions) {
+        questions.entries().forEach(q -> asked.add(q.key().text()));
+      }
+    }
+    return asked;
+  }
+
+  private void unknownQuestion(Located<String> question, List<String> asked) {
+    problems.add(
+        Diagnostic.error(
+                DiagnosticCode.UNKNOWN_QUESTION,
+                question.span(),
+                "no question is called `" + question.value() + "`")
+            .help(Fields.suggest(question.value(), asked)));
+  }
+
+  private RecordList record(YamlMap.Entry entry, Names names, List<String> asked) {
     names.give(entry.key().text(), entry.key().span());
     boolean list = entry.value() instanceof YamlList;
     Fields fields =
@@ -230,10 +249,15 @@ final class CareReader {
             entry.value(),
             "the record `" + entry.key().text() + "`" + (list ? " (fields: [...])" : ""),
             problems);
+    List<Located<String>> whenAsked = fields.texts("when-asked");
+    whenAsked.stream()
+        .filter(q -> !asked.contains(q.value()))
+        .forEach(q -> unknownQuestion(q, asked));
     RecordList record =
         new RecordList(
             entry.key().text(),
             wording.list(fields, "fields"),
+            whenAsked.stream().map(Located::value).toList(),
             backings.read(fields),
             Place.at(entry.key().span()));
     fields.done();

@@ -207,7 +207,7 @@ public final class WrittenPolicies {
     if (policy.containsKey("trays")) {
       policy.put("numbers-that-are-no-limits", List.of("60 mL enteral syringe"));
     }
-    maybe("records", () -> Map.of("use", Map.of("fields", twoTexts())));
+    maybe("records", () -> Map.of("each-shift", Map.of("fields", twoTexts(), "when-asked", "use")));
   }
 
   private Object trays() {
