@@ -85,7 +85,7 @@ class StripMayBeOffTest {
           %s
         questions:
           use:
-            rules: []
+            asks: May anything go down this tube now?
         """
             .formatted(values);
     return load(text, List.of(hospital))
