@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.tidemark.decide.DoesNotCount;
 import org.tidemark.layer.EffectivePolicy;
+import org.tidemark.model.Condition;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
@@ -54,9 +55,12 @@ final class Events {
   private Reduced reduced(Watched watched) {
     watched.gone().forEach(g -> gone.add(said(g)));
     Set<String> words = new LinkedHashSet<>(watched.confirmation());
-    if (words.contains(STANDING) && seenNow()) {
-      words.remove(STANDING);
+    Truth ended = words.contains(STANDING) ? seenNow() : Truth.NO;
+    if (ended != Truth.NO) {
       words.add(LAPSED);
+    }
+    if (ended == Truth.YES) {
+      words.remove(STANDING);
     }
     Map<String, Seen> known = new LinkedHashMap<>();
     known.put(CONFIRMATION, Seen.options(words));
@@ -111,23 +115,33 @@ final class Events {
                         + policy.fill(lapse.says())));
   }
 
-  /** Whether something that is seen now ends the check for certain. */
-  private boolean seenNow() {
-    boolean any = false;
+  /** Whether something that is seen now ends the check, or may, since a reading may be off. */
+  private Truth seenNow() {
+    Truth any = Truth.NO;
     for (Lapse lapse : policy.care().lapses()) {
-      Fits fits = new Fits(policy, new Closed(policy.vocabulary()).item(entered));
-      boolean seen = lapse.triggers().seen().map(c -> c.accept(fits) == Truth.YES).orElse(false);
-      if (seen) {
-        any = true;
+      Truth seen = lapse.triggers().seen().map(this::seen).orElse(Truth.NO);
+      any = any.or(seen);
+      if (seen != Truth.NO) {
+        String does =
+            seen == Truth.YES
+                ? "It does not stand any more: what is seen now ended it. "
+                : "It may not stand any more: a reading of now may be off, and then ended it. ";
         gone.add(
             new DoesNotCount(
                 CONFIRMATION,
                 "The last check",
-                "It does not stand any more: what is seen now ended it. "
-                    + policy.fill(lapse.says()),
+                does + policy.fill(lapse.says()),
                 lapse.backing().sources()));
       }
     }
     return any;
+  }
+
+  /** What nobody has looked at does not end a check; a reading that was taken, and is off, may. */
+  private Truth seen(Condition condition) {
+    Fits fits = new Fits(policy, new Closed(policy.vocabulary()).item(entered));
+    Truth counted = condition.accept(fits);
+    boolean looked = condition.accept(fits.asRead()) != Truth.MAYBE;
+    return counted == Truth.YES || looked ? counted : Truth.NO;
   }
 }

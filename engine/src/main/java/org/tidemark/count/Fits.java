@@ -13,14 +13,29 @@ import org.tidemark.model.Seen;
 import org.tidemark.model.TubeRecord;
 import org.tidemark.model.Value;
 
-/** Whether a condition holds for one item of a list; a field that is not known may be anything. */
+/**
+ * Whether a condition holds for one item of a list; a field that is not known may be anything, and
+ * a reading that may be off is all that it may be.
+ */
 final class Fits implements Condition.Visitor<Truth> {
   private final EffectivePolicy policy;
   private final TubeRecord.Item item;
 
+  private final boolean asRead;
+
   Fits(EffectivePolicy policy, TubeRecord.Item item) {
+    this(policy, item, false);
+  }
+
+  private Fits(EffectivePolicy policy, TubeRecord.Item item, boolean asRead) {
     this.policy = policy;
     this.item = item;
+    this.asRead = asRead;
+  }
+
+  /** The same, if no reading were off. */
+  Fits asRead() {
+    return new Fits(policy, item, true);
   }
 
   @Override
@@ -113,8 +128,16 @@ final class Fits implements Condition.Visitor<Truth> {
     Truth from(BigDecimal low, BigDecimal high);
   }
 
+  private Seen counted(String field, Seen read) {
+    return policy.howFarOff().stream()
+        .filter(far -> !asRead && far.finding().name().equals(field))
+        .map(far -> far.counted(read))
+        .findFirst()
+        .orElse(read);
+  }
+
   private Truth test(String field, Predicate<String> option, Numbers numbers) {
-    Optional<Seen> seen = item.seen(field);
+    Optional<Seen> seen = item.seen(field).map(s -> counted(field, s));
     if (seen.isEmpty()) {
       return Truth.MAYBE;
     }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.HowFar;
-import org.tidemark.model.Domain;
 import org.tidemark.model.Finding;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Seen;
@@ -25,21 +24,13 @@ final class Misreading {
 
   /** How far readings of a finding may be off. */
   private record Off(HowFar far) {
-    Seen widened(Seen seen) {
-      Domain.Measure measure = far.measure();
-      return new Seen(
-          seen.options(),
-          seen.from().map(n -> n.subtract(far.by()).max(measure.lowest())),
-          seen.to().map(n -> n.add(far.by()).min(measure.highest())));
-    }
-
     CountsAs said(Seen read) {
       Finding finding = far.finding();
       return new CountsAs(
           finding.name(),
           finding.asks(),
           FindingWords.of(finding, read),
-          FindingWords.of(finding, widened(read)),
+          FindingWords.of(finding, far.counted(read)),
           far.words());
     }
   }
@@ -70,7 +61,7 @@ final class Misreading {
     for (Map.Entry<String, Off> each : off.entrySet()) {
       Optional<Findings.Entry> entry = findings.entry(each.getKey());
       if (entry.isPresent() && entry.get().seen().from().isPresent()) {
-        Seen wide = each.getValue().widened(entry.get().seen());
+        Seen wide = each.getValue().far().counted(entry.get().seen());
         counted = counted.with(each.getKey(), new Findings.Entry(wide, entry.get().place()));
       }
     }

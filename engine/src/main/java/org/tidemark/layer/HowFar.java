@@ -3,6 +3,7 @@ package org.tidemark.layer;
 import java.math.BigDecimal;
 import org.tidemark.model.Domain;
 import org.tidemark.model.Finding;
+import org.tidemark.model.Seen;
 
 /**
  * How far readings of a finding may be off to either side.
@@ -12,6 +13,14 @@ import org.tidemark.model.Finding;
  * @param by so much, in whole steps
  */
 public record HowFar(Finding finding, Domain.Measure measure, BigDecimal by) {
+  /** What was read, as it counts: cut to the measure's range; words stay what they are. */
+  public Seen counted(Seen read) {
+    return new Seen(
+        read.options(),
+        read.from().map(n -> n.subtract(by).max(measure.lowest())),
+        read.to().map(n -> n.add(by).min(measure.highest())));
+  }
+
   /** The number with its unit. */
   public String words() {
     return measure.print(by) + " " + measure.unit();

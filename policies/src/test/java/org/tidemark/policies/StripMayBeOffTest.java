@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tidemark.count.Deriving;
 import org.tidemark.decide.CountsAs;
 import org.tidemark.decide.Decider;
 import org.tidemark.decide.Decision;
@@ -20,6 +21,7 @@ import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.Layering;
 import org.tidemark.load.FindingsLoader;
 import org.tidemark.load.PolicyLoader;
+import org.tidemark.load.RecordLoader;
 import org.tidemark.model.Findings;
 import org.tidemark.model.Policy;
 import org.tidemark.print.Shown;
@@ -38,7 +40,8 @@ import org.tidemark.yaml.YamlReader;
 
 /**
  * Where a policy says that a reading may be off, everything that is said of a reading is said of
- * all that it may be: at the limit, in what would let it proceed, on the sign-off sheet.
+ * all that it may be: at the limit, in what would let it proceed, on the sign-off sheet, in a
+ * record.
  */
 class StripMayBeOffTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
@@ -263,5 +266,78 @@ class StripMayBeOffTest {
         List.of(
             "`strip-error` is 0.5 here and 1 in the layer below, where only higher is stricter"),
         said);
+  }
+
+  /** The hospital with a strip that may be off, and a lapse by an angle that is seen. */
+  private static EffectivePolicy hospital(String error) {
+    String text =
+        Shipped.text(Shipped.HOSPITAL + "/policy.yaml")
+            .replace("values:\n", "values:\n" + error)
+            .replace(
+                "lapses:\n",
+                "lapses:\n  - {lapse: lying-flat, when: \"With the head end low.\", seen: {head-angle: {below: 30}}}\n");
+    Policy floor = Shipped.floor();
+    return Shipped.sound(
+        Layering.combine(Shipped.words().vocabulary(), List.of(floor, read(text, List.of(floor)))));
+  }
+
+  private static final String OFF =
+      "  strip-error: {is: 0.5, unit: pH, how-far-off: ph, why: \"Ours.\"}\n"
+          + "  angle-error: {is: 5, unit: degrees, how-far-off: head-angle, why: \"Ours.\"}\n";
+
+  private static String derived(String error, String now, String record, String finding) {
+    EffectivePolicy policy = hospital(error);
+    return Shipped.sound(
+            Deriving.of(policy)
+                .derive(
+                    findings(now),
+                    Shipped.sound(
+                        new YamlReader()
+                            .read(
+                                SourceText.of("record.yaml", record),
+                                root -> RecordLoader.load(root, policy.vocabulary())))))
+        .findings()
+        .entry(finding)
+        .orElseThrow()
+        .seen()
+        .words();
+  }
+
+  /** An earlier reading of 5.0 may have been 5.5, too high, and then the wait was cut short. */
+  @Test
+  void anEarlierReadingOfTheRecordCountsAsAllThatItMayBe() {
+    String reading =
+        "{at: 2026-09-01 %s, check: this-one, ph: %s, strip: gastric, strip-step: 0.5, strip-highest: 6.5, drawn: before-first-check, down-before: nothing, read-after: 20, ph-readers: one}";
+    String record =
+        "ph-readings: ["
+            + reading.formatted("13:00", "5.0")
+            + ", "
+            + reading.formatted("13:59", "4.0")
+            + "]";
+    assertEquals("none", derived("", "{}", record, "checks-since"));
+    assertEquals("none or wait-cut-short", derived(OFF, "{}", record, "checks-since"));
+  }
+
+  /** A check that a low angle ends may have ended near the limit, and surely ended below. */
+  @ParameterizedTest
+  @CsvSource({
+    "35, standing, standing",
+    "34, standing, lapsed or standing",
+    "30, standing, lapsed or standing",
+    "29, lapsed, lapsed or standing",
+    "25, lapsed, lapsed or standing",
+    "24, lapsed, lapsed"
+  })
+  void aCheckMayHaveEndedByAReading(String angle, String exactly, String mayBeOff) {
+    String record =
+        """
+        now: 2026-09-01 14:30
+        events:
+          - {at: 2026-09-01 08:00, event: tube-passed}
+          - {at: 2026-09-01 08:30, event: position-confirmed}
+        """;
+    String now = "{occasion: running, head-angle: " + angle + "}";
+    assertEquals(exactly, derived("", now, record, "confirmation"));
+    assertEquals(mayBeOff, derived(OFF, now, record, "confirmation"));
   }
 }
