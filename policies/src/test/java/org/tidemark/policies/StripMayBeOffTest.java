@@ -282,8 +282,10 @@ class StripMayBeOffTest {
   }
 
   private static final String OFF =
-      "  strip-error: {is: 0.5, unit: pH, how-far-off: ph, why: \"Ours.\"}\n"
-          + "  angle-error: {is: 5, unit: degrees, how-far-off: head-angle, why: \"Ours.\"}\n";
+      """
+        strip-error: {is: 0.5, unit: pH, how-far-off: ph, why: "Ours."}
+        angle-error: {is: 5, unit: degrees, how-far-off: head-angle, why: "Ours."}
+      """;
 
   private static String derived(String error, String now, String record, String finding) {
     EffectivePolicy policy = hospital(error);
