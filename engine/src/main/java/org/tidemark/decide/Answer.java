@@ -3,7 +3,6 @@ package org.tidemark.decide;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -187,15 +186,24 @@ final class Answer {
     if (kind != Kind.NOT_YET && kind != Kind.NOT_COVERED) {
       return List.of();
     }
-    Optional<Box> nearest =
-        compiled.rules().stream()
-            .filter(r -> r.has(Effect.ALLOW))
-            .flatMap(r -> r.boxes().stream())
-            .min(Comparator.comparingInt(b -> failing(b).size()));
-    return nearest.map(this::failing).orElse(List.of()).stream()
-        .flatMap(f -> f.renew().stream())
-        .distinct()
-        .toList();
+    Box nearest = null;
+    for (CompiledRule rule : compiled.rules()) {
+      for (Box box : rule.has(Effect.ALLOW) ? rule.boxes() : List.<Box>of()) {
+        nearest = nearest == null || misses(box) < misses(nearest) ? box : nearest;
+      }
+    }
+    return nearest == null
+        ? List.of()
+        : failing(nearest).stream().flatMap(f -> f.renew().stream()).distinct().toList();
+  }
+
+  /** How many findings keep the case out of the box. */
+  private int misses(Box box) {
+    int misses = 0;
+    for (int i = 0; i < box.size(); i++) {
+      misses += (region[box.finding(i)] & box.cells(i)) == 0 ? 1 : 0;
+    }
+    return misses;
   }
 
   private List<Finding> failing(Box box) {

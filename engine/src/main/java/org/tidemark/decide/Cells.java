@@ -22,6 +22,7 @@ public final class Cells {
   private final Finding finding;
   private final List<Cell> cells;
   private final Map<String, Long> options = new HashMap<>();
+  private final List<Stretch> numbers = new ArrayList<>();
 
   private Cells(Finding finding, List<Cell> cells) {
     this.finding = finding;
@@ -32,6 +33,8 @@ public final class Cells {
     for (int i = 0; i < cells.size(); i++) {
       if (cells.get(i) instanceof Cell.OptionCell option) {
         options.put(option.option().name(), 1L << i);
+      } else if (cells.get(i) instanceof Cell.NumberCell number) {
+        numbers.add(new Stretch(number.lowest(), number.highest(), 1L << i));
       }
     }
   }
@@ -130,17 +133,47 @@ public final class Cells {
     return from.isPresent() && to.isPresent() ? bits | between(from.get(), to.get()) : bits;
   }
 
-  /** The cells that have a number of a stretch. */
+  /** The cells that have a number of a stretch. They lie in order, and their bits as well. */
   long between(BigDecimal from, BigDecimal to) {
+    double low = from.doubleValue();
+    double high = to.doubleValue();
     long bits = 0;
-    for (int i = 0; i < cells.size(); i++) {
-      if (cells.get(i) instanceof Cell.NumberCell number
-          && from.compareTo(number.highest()) <= 0
-          && to.compareTo(number.lowest()) >= 0) {
-        bits |= 1L << i;
+    for (Stretch stretch : numbers) {
+      if (stretch.beginsAbove(to, high)) {
+        return bits;
       }
+      bits |= stretch.endsBelow(from, low) ? 0 : stretch.bit;
     }
     return bits;
+  }
+
+  /**
+   * A cell of numbers. Its ends are kept as floating numbers too: rounding never turns an order
+   * round, so where those differ they tell, and only where they are equal are the exact ones
+   * compared.
+   */
+  private static final class Stretch {
+    private final BigDecimal lowest;
+    private final BigDecimal highest;
+    private final double low;
+    private final double high;
+    private final long bit;
+
+    Stretch(BigDecimal lowest, BigDecimal highest, long bit) {
+      this.lowest = lowest;
+      this.highest = highest;
+      this.low = lowest.doubleValue();
+      this.high = highest.doubleValue();
+      this.bit = bit;
+    }
+
+    boolean beginsAbove(BigDecimal number, double rounded) {
+      return low > rounded || (low == rounded && lowest.compareTo(number) > 0);
+    }
+
+    boolean endsBelow(BigDecimal number, double rounded) {
+      return high < rounded || (high == rounded && highest.compareTo(number) < 0);
+    }
   }
 
   /** The cell that says the finding does not exist; 0 if it always does. */

@@ -36,6 +36,9 @@ final class Ended {
 
   /** What has ended by that day, if anything has. */
   static Optional<Ended> by(LocalDate today, EffectivePolicy policy) {
+    if (policy.header().control().plan().isEmpty() && policy.departed().isEmpty()) {
+      return Optional.empty();
+    }
     return Optional.of(new Ended(policy, today)).filter(e -> !e.reasons.isEmpty());
   }
 

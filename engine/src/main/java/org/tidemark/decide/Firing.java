@@ -27,6 +27,11 @@ record Firing(List<CompiledRule> rules, List<CompiledRule> without) {
   }
 
   boolean any(Effect effect) {
-    return rules.stream().anyMatch(r -> r.has(effect));
+    for (CompiledRule rule : rules) {
+      if (rule.has(effect)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

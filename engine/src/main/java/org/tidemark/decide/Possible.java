@@ -45,12 +45,14 @@ final class Possible {
 
   Set<Outcome> outcomes() {
     Set<Outcome> outcomes = EnumSet.noneOf(Outcome.class);
-    cases.keySet().forEach(s -> outcomes.add(s.outcome()));
+    for (State state : cases.keySet()) {
+      outcomes.add(state.outcome());
+    }
     return outcomes;
   }
 
   /** Whether every case comes to this state. */
   boolean only(State state) {
-    return settled && cases.keySet().equals(EnumSet.of(state));
+    return settled && cases.size() == 1 && cases.containsKey(state);
   }
 }

@@ -17,10 +17,19 @@ import java.util.stream.Collectors;
  */
 public record Seen(Set<String> options, Optional<BigDecimal> from, Optional<BigDecimal> to) {
   public Seen {
-    options = Collections.unmodifiableSet(new TreeSet<>(options));
+    options = inOrder(options);
     if (from.isPresent() != to.isPresent() || (options.isEmpty() && from.isEmpty())) {
       throw new IllegalArgumentException("a finding has at least one value, and two ends or none");
     }
+  }
+
+  /** Most findings have one value, and nothing to put in order. */
+  private static Set<String> inOrder(Set<String> options) {
+    return switch (options.size()) {
+      case 0 -> Set.of();
+      case 1 -> Set.of(options.iterator().next());
+      default -> Collections.unmodifiableSet(new TreeSet<>(options));
+    };
   }
 
   public static Seen option(String name) {
