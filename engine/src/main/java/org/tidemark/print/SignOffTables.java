@@ -3,7 +3,9 @@ package org.tidemark.print;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.layer.EffectiveQuestion;
 import org.tidemark.load.Fields;
@@ -40,6 +42,14 @@ public final class SignOffTables {
   private record Wanted(String question, Finding finding, String heading, Findings given) {}
 
   /**
+   * What the file says.
+   *
+   * @param tables the tables that it asks for
+   * @param given by question, what is so whenever it is asked
+   */
+  private record File(List<Wanted> tables, Map<String, Findings> given) {}
+
+  /**
    * All tables of a policy, question by question.
    *
    * @param policy the policy
@@ -52,15 +62,16 @@ public final class SignOffTables {
     SignOffTables tables = new SignOffTables(policy, words, day);
     return files
         .read(FILE)
-        .match(text -> new YamlReader().read(text, tables::wanted), Loaded::<List<Wanted>>broken)
-        .match(wanted -> Loaded.good(tables.all(wanted)), Loaded::broken);
+        .match(text -> new YamlReader().read(text, tables::file), Loaded::<File>broken)
+        .match(file -> Loaded.good(tables.all(file)), Loaded::broken);
   }
 
-  private List<AnswerTable> all(List<Wanted> wanted) {
+  private List<AnswerTable> all(File file) {
     List<AnswerTable> all = new ArrayList<>();
     for (EffectiveQuestion question : policy.questions()) {
-      AnswerTables tables = new AnswerTables(policy, question.name(), words, day);
-      wanted.stream()
+      Findings given = file.given().getOrDefault(question.name(), Findings.NONE);
+      AnswerTables tables = new AnswerTables(policy, question.name(), words, given, day);
+      file.tables().stream()
           .filter(w -> w.question().equals(question.name()))
           .forEach(w -> all.addAll(tables.options(w.finding(), w.heading(), w.given())));
       all.addAll(tables.atLimits());
@@ -68,12 +79,24 @@ public final class SignOffTables {
     return all;
   }
 
-  private Loaded<List<Wanted>> wanted(YamlNode root) {
+  private Loaded<File> file(YamlNode root) {
     Problems problems = new Problems();
     Fields fields = Fields.of(root, "the sign-off sheet's file", problems);
+    Map<String, Findings> given = new TreeMap<>();
+    fields.named(
+        "given",
+        entry -> {
+          given.put(entry.key().text(), findings(entry.value(), problems));
+          return entry.value();
+        });
     List<Optional<Wanted>> read = fields.list("tables", node -> table(node, problems));
     fields.done();
-    return problems.conclude(() -> read.stream().flatMap(Optional::stream).toList());
+    return problems.conclude(
+        () -> new File(read.stream().flatMap(Optional::stream).toList(), given));
+  }
+
+  private Findings findings(YamlNode node, Problems problems) {
+    return problems.keep(FindingsLoader.load(node, policy.vocabulary()), () -> Findings.NONE);
   }
 
   private Optional<Wanted> table(YamlNode node, Problems problems) {
@@ -82,12 +105,7 @@ public final class SignOffTables {
     Located<String> name = fields.text("finding");
     String heading = fields.text("heading").value();
     Findings given =
-        fields
-            .required("given")
-            .map(
-                n ->
-                    problems.keep(FindingsLoader.load(n, policy.vocabulary()), () -> Findings.NONE))
-            .orElse(Findings.NONE);
+        fields.required("given").map(n -> findings(n, problems)).orElse(Findings.NONE);
     fields.done();
     Optional<Finding> finding = policy.vocabulary().finding(name.value());
     if (finding.isEmpty()) {

@@ -38,6 +38,7 @@ public final class AnswerTables {
   private final CompiledQuestion question;
   private final Decider decider;
   private final UsualCase usually;
+  private final Findings given;
   private final LocalDate day;
 
   /**
@@ -46,15 +47,21 @@ public final class AnswerTables {
    * @param policy the policy
    * @param question the question's name; the policy must answer it
    * @param words what findings usually are
+   * @param given what is so whenever the question is asked, whatever is usual
    * @param day the day, for the review date
    */
   public AnswerTables(
-      EffectivePolicy policy, String question, VocabularyFile words, LocalDate day) {
+      EffectivePolicy policy,
+      String question,
+      VocabularyFile words,
+      Findings given,
+      LocalDate day) {
     this.policy = policy;
     this.vocabulary = policy.vocabulary();
     this.question = CompiledQuestion.of(policy, policy.question(question).orElseThrow());
     this.decider = Decider.of(policy, question).orElseThrow();
     this.usually = new UsualCase(policy, words.usual());
+    this.given = given;
     this.day = day;
   }
 
@@ -211,7 +218,7 @@ public final class AnswerTables {
   private List<Part> populations() {
     Finding population = vocabulary.require(POPULATION);
     List<Condition.Options> covers = policy.header().scope().covers();
-    Findings rest = Findings.NONE;
+    Findings rest = given;
     for (Condition.Options cover : covers) {
       if (!cover.finding().equals(POPULATION)) {
         rest = UsualCase.with(rest, vocabulary.require(cover.finding()), usually.holds(cover));
