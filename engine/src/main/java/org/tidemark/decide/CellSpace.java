@@ -44,14 +44,16 @@ public final class CellSpace {
 
   /** The space of all findings that the atoms mention, and of those that they hang on. */
   public static CellSpace of(Vocabulary vocabulary, Collection<Atom> atoms) {
+    Map<String, List<Atom>> byFinding = new HashMap<>();
+    for (Atom atom : atoms) {
+      byFinding.computeIfAbsent(atom.finding(), f -> new ArrayList<>()).add(atom);
+    }
     Set<String> names = new LinkedHashSet<>();
-    atoms.forEach(a -> addWithParents(vocabulary.require(a.finding()), vocabulary, names));
+    byFinding.keySet().forEach(f -> addWithParents(vocabulary.require(f), vocabulary, names));
     List<Cells> cells = new ArrayList<>();
     for (Finding finding : vocabulary.findings()) {
       if (names.contains(finding.name())) {
-        cells.add(
-            Cells.of(
-                finding, atoms.stream().filter(a -> a.finding().equals(finding.name())).toList()));
+        cells.add(Cells.of(finding, byFinding.getOrDefault(finding.name(), List.of())));
       }
     }
     return new CellSpace(vocabulary, cells);

@@ -22,6 +22,7 @@ public final class Measure {
     PARTS.put("unfinished", Unfinished::measure);
     PARTS.put("hostile", Hostile::measure);
     PARTS.put("claims", ClaimSets::measure);
+    PARTS.put("shaped", Shaped::measure);
     PARTS.put("tables", Tables::measure);
   }
 

@@ -83,7 +83,7 @@ final class Z3Claims {
 
   List<Sought> all() {
     List<Sought> all = new ArrayList<>();
-    all.add(one(Claim.Kind.NO_GAP, Optional.empty(), false, told.silent()));
+    all.add(gap());
     all.add(
         one(
             Claim.Kind.NOTHING_KNOWN_NEVER_PROCEEDS,
@@ -100,9 +100,19 @@ final class Z3Claims {
         .filter(r -> !policy.isBorrowed(question, r.name()))
         .forEach(r -> rule(r, all));
     own.forEach(f -> pairs(policy.vocabulary().require(f), all));
-    below.ifPresent(b -> all.add(floor(b)));
+    floor().ifPresent(all::add);
     statements().forEach(s -> all.add(statement(s)));
     return all;
+  }
+
+  /** A case of which no rule speaks. */
+  Sought gap() {
+    return one(Claim.Kind.NO_GAP, Optional.empty(), false, told.silent());
+  }
+
+  /** A case that is answered more loosely than by the floor. */
+  Optional<Sought> floor() {
+    return below.map(this::floor);
   }
 
   private List<Statement> statements() {

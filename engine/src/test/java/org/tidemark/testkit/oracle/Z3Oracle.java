@@ -51,6 +51,10 @@ final class Z3Oracle implements AutoCloseable {
     add(claims.logic().domains());
   }
 
+  Z3Claims all() {
+    return claims;
+  }
+
   List<Sought> claims() {
     return claims.all();
   }
