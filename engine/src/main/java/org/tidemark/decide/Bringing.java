@@ -72,6 +72,7 @@ final class Bringing {
                 new Observation(
                     finding.name(),
                     finding.asks(),
+                    finding.called(),
                     seen,
                     FindingWords.of(finding, seen),
                     finding.renew().filter(r -> known.test(finding))))

@@ -51,6 +51,11 @@ final class Forcing {
   private Observation observation(Finding finding) {
     Seen seen = entered.entry(finding.name()).orElseThrow().seen();
     return new Observation(
-        finding.name(), finding.asks(), seen, FindingWords.of(finding, seen), Optional.empty());
+        finding.name(),
+        finding.asks(),
+        finding.called(),
+        seen,
+        FindingWords.of(finding, seen),
+        Optional.empty());
   }
 }

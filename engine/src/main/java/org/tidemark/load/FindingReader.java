@@ -67,6 +67,7 @@ final class FindingReader {
         new Finding(
             name(),
             asks,
+            fields.optionalText("short").map(Located::value),
             domain,
             worse,
             List.of(),
@@ -75,6 +76,7 @@ final class FindingReader {
             order,
             fields.optionalText("renew").map(Located::value),
             fields.optionalText("how").map(Located::value),
+            Optional.empty(),
             Place.at(entry.key().span()));
     return alone.with(new PublishedReader(alone, problems).read(fields));
   }
@@ -138,18 +140,19 @@ final class FindingReader {
   /** The finding with the ones that it hangs on. */
   Finding whole(Map<String, Finding> all) {
     return new Finding(
-            bare.name(),
-            bare.asks(),
-            bare.domain(),
-            bare.worse(),
-            parents(all),
-            bare.whenClosed(),
-            bare.barred(),
-            bare.askingOrder(),
-            bare.renew(),
-            bare.how(),
-            bare.place())
-        .with(bare.published());
+        bare.name(),
+        bare.asks(),
+        bare.shortly(),
+        bare.domain(),
+        bare.worse(),
+        parents(all),
+        bare.whenClosed(),
+        bare.barred(),
+        bare.askingOrder(),
+        bare.renew(),
+        bare.how(),
+        bare.published(),
+        bare.place());
   }
 
   private List<Condition.Options> parents(Map<String, Finding> all) {

@@ -48,7 +48,11 @@ public final class OtherFiles {
           .needs("source", SOME_TEXTS, "Where these two were read: entries of the bibliography.");
 
   static final Part FINDING =
-      domain(Part.called("the finding").needs("asks", TEXT, "What the nurse reads."))
+      domain(
+              Part.called("the finding")
+                  .needs("asks", TEXT, "What the nurse reads.")
+                  .may(
+                      "short", TEXT, "What lists of findings call it, where the question is long."))
           .needs(
               "worse",
               Holds.word("higher", "lower", "neither").or(new Holds.ListOf(TEXT)),

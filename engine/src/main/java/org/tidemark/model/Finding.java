@@ -10,6 +10,7 @@ import org.tidemark.source.Place;
  *
  * @param name its name in policies
  * @param asks what the nurse is asked
+ * @param shortly what it is called in lists, where that question is long
  * @param domain the values that it may have
  * @param worse which way it gets more worrying
  * @param applies the findings that must be so for this one to exist; all of them
@@ -25,6 +26,7 @@ import org.tidemark.source.Place;
 public record Finding(
     String name,
     String asks,
+    Optional<String> shortly,
     Domain domain,
     Worse worse,
     List<Condition.Options> applies,
@@ -39,7 +41,7 @@ public record Finding(
     applies = List.copyOf(applies);
   }
 
-  /** A finding of which no published limits are known. */
+  /** A finding that is called by its question and of which no published limits are known. */
   public Finding(
       String name,
       String asks,
@@ -55,6 +57,7 @@ public record Finding(
     this(
         name,
         asks,
+        Optional.empty(),
         domain,
         worse,
         applies,
@@ -72,6 +75,7 @@ public record Finding(
     return new Finding(
         name,
         asks,
+        shortly,
         domain,
         worse,
         applies,
@@ -82,6 +86,11 @@ public record Finding(
         how,
         limits,
         place);
+  }
+
+  /** What stands before its value in a list. */
+  public String called() {
+    return shortly.map(s -> s + ":").orElse(asks);
   }
 
   /** Whether another one may be the same things and hangs on the same findings. */

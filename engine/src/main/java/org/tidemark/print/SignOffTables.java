@@ -104,8 +104,7 @@ public final class SignOffTables {
     String question = fields.text("question").value();
     Located<String> name = fields.text("finding");
     String heading = fields.text("heading").value();
-    Findings given =
-        fields.required("given").map(n -> findings(n, problems)).orElse(Findings.NONE);
+    Findings given = fields.required("given").map(n -> findings(n, problems)).orElse(Findings.NONE);
     fields.done();
     Optional<Finding> finding = policy.vocabulary().finding(name.value());
     if (finding.isEmpty()) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.tidemark.decide.Cell;
 import org.tidemark.decide.CellSpace;
 import org.tidemark.decide.Decider;
@@ -31,12 +32,15 @@ final class Replay {
   private static final LocalDate ANY_DAY = LocalDate.of(2000, 1, 1);
 
   private final EffectivePolicy policy;
-  private final Decider decider;
+  private final String question;
   private final CellSpace space;
+
+  /** Made for the first case: what is proved has none. */
+  private @Nullable Decider decider;
 
   Replay(EffectivePolicy policy, String question, CellSpace space) {
     this.policy = policy;
-    this.decider = Decider.ofWhatIsSo(policy, question).orElseThrow();
+    this.question = question;
     this.space = space;
   }
 
@@ -44,13 +48,22 @@ final class Replay {
     return space.findings(point, FOUND);
   }
 
+  private Decider decider() {
+    Decider made = decider;
+    if (made == null) {
+      made = Decider.ofWhatIsSo(policy, question).orElseThrow();
+      decider = made;
+    }
+    return made;
+  }
+
   Decision of(long[] point) {
-    return decider.decide(findings(point), ANY_DAY);
+    return decider().decide(findings(point), ANY_DAY);
   }
 
   /** What is answered when nothing at all is known. */
   Decision answerToNothing() {
-    return decider.decide(Findings.NONE, ANY_DAY);
+    return decider().decide(Findings.NONE, ANY_DAY);
   }
 
   /**
@@ -96,7 +109,7 @@ final class Replay {
   }
 
   private boolean staysAt(Outcome answer, Findings findings) {
-    Decision decision = decider.decide(findings, ANY_DAY);
+    Decision decision = decider().decide(findings, ANY_DAY);
     return decision.kind() != Kind.UNDECIDED
         && decision.possible().stream().noneMatch(o -> o.compareTo(answer) < 0);
   }

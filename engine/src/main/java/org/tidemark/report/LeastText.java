@@ -49,7 +49,7 @@ final class LeastText {
   }
 
   static String sentence(Observation each) {
-    List<String> words = new ArrayList<>(List.of(each.asks(), each.found() + "."));
+    List<String> words = new ArrayList<>(List.of(each.called(), each.found() + "."));
     each.renew().ifPresent(words::add);
     return String.join(" ", words);
   }

@@ -43,7 +43,7 @@ final class Shaped {
       String question,
       EffectivePolicy policy,
       Optional<EffectivePolicy> floor) {
-    Timed us = Timed.of(60, 9, () -> here(policy, floor));
+    Timed us = Timed.of(400, 9, () -> here(policy, floor));
     Timed solver = Timed.of(4, 5, () -> solved(policy, floor));
     if (!us.said().equals(solver.said())) {
       throw new IllegalStateException(us.said() + ", and Z3 says " + solver.said());
