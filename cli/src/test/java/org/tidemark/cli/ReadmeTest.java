@@ -27,8 +27,8 @@ class ReadmeTest {
       sessions++;
       assertEquals(session.group(2), run(session.group(1), session.group(2)), session.group(1));
     }
-    assertEquals(5, sessions, "each session is found");
-    assertEquals(5, readme.split("```console", -1).length - 1, "none is missed");
+    assertEquals(6, sessions, "each session is found");
+    assertEquals(6, readme.split("```console", -1).length - 1, "none is missed");
   }
 
   @Test
