@@ -22,7 +22,7 @@ public final class Cells {
   private final Finding finding;
   private final List<Cell> cells;
   private final Map<String, Long> options = new HashMap<>();
-  private final List<Stretch> numbers = new ArrayList<>();
+  private final List<Numbers> numbers = new ArrayList<>();
 
   private Cells(Finding finding, List<Cell> cells) {
     this.finding = finding;
@@ -34,7 +34,7 @@ public final class Cells {
       if (cells.get(i) instanceof Cell.OptionCell option) {
         options.put(option.option().name(), 1L << i);
       } else if (cells.get(i) instanceof Cell.NumberCell number) {
-        numbers.add(new Stretch(number.lowest(), number.highest(), 1L << i));
+        numbers.add(new Numbers(number, 1L << i));
       }
     }
   }
@@ -133,48 +133,20 @@ public final class Cells {
     return from.isPresent() && to.isPresent() ? bits | between(from.get(), to.get()) : bits;
   }
 
-  /** The cells that have a number of a stretch. They lie in order, and their bits as well. */
+  /** The cells that have a number of a stretch. They lie in order, the lowest first. */
   long between(BigDecimal from, BigDecimal to) {
-    double low = from.doubleValue();
-    double high = to.doubleValue();
     long bits = 0;
-    for (Stretch stretch : numbers) {
-      if (stretch.beginsAbove(to, high)) {
+    for (Numbers each : numbers) {
+      if (each.cell().lowest().compareTo(to) > 0) {
         return bits;
       }
-      bits |= stretch.endsBelow(from, low) ? 0 : stretch.bit;
+      bits |= each.cell().highest().compareTo(from) < 0 ? 0 : each.bit();
     }
     return bits;
   }
 
-  /**
-   * A cell of numbers. Its ends are kept as floating numbers too: rounding never turns an order
-   * round, so where those differ they tell, and only where they are equal are the exact ones
-   * compared.
-   */
-  private static final class Stretch {
-    private final BigDecimal lowest;
-    private final BigDecimal highest;
-    private final double low;
-    private final double high;
-    private final long bit;
-
-    Stretch(BigDecimal lowest, BigDecimal highest, long bit) {
-      this.lowest = lowest;
-      this.highest = highest;
-      this.low = lowest.doubleValue();
-      this.high = highest.doubleValue();
-      this.bit = bit;
-    }
-
-    boolean beginsAbove(BigDecimal number, double rounded) {
-      return low > rounded || (low == rounded && lowest.compareTo(number) > 0);
-    }
-
-    boolean endsBelow(BigDecimal number, double rounded) {
-      return high < rounded || (high == rounded && highest.compareTo(number) < 0);
-    }
-  }
+  /** A cell of numbers and its bit. */
+  private record Numbers(Cell.NumberCell cell, long bit) {}
 
   /** The cell that says the finding does not exist; 0 if it always does. */
   public long notApplicable() {

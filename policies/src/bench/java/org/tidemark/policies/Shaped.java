@@ -39,10 +39,7 @@ final class Shaped {
   }
 
   private static void line(
-      String name,
-      String question,
-      EffectivePolicy policy,
-      Optional<EffectivePolicy> floor) {
+      String name, String question, EffectivePolicy policy, Optional<EffectivePolicy> floor) {
     Timed us = Timed.of(400, 9, () -> here(policy, floor));
     Timed solver = Timed.of(4, 5, () -> solved(policy, floor));
     if (!us.said().equals(solver.said())) {
@@ -50,12 +47,7 @@ final class Shaped {
     }
     Measure.line(
         "%-16s  %-28s %9s %9s  %12s  %s",
-        name,
-        question,
-        us.words(),
-        solver.words(),
-        us.timesFasterThan(solver),
-        us.said());
+        name, question, us.words(), solver.words(), us.timesFasterThan(solver), us.said());
   }
 
   private static String here(EffectivePolicy policy, Optional<EffectivePolicy> floor) {

@@ -150,7 +150,8 @@ class StripMayBeOffTest {
 
   @Test
   void theSheetHasARowWhereTheAnswerToAReadingChanges() {
-    AnswerTables tables = new AnswerTables(Shipped.policy(FOLDER), "use", Shipped.words(), Findings.NONE, TODAY);
+    AnswerTables tables =
+        new AnswerTables(Shipped.policy(FOLDER), "use", Shipped.words(), Findings.NONE, TODAY);
     AnswerTable table = tables.atLimits().get(0);
     List<String> rows =
         table.rows().stream()
