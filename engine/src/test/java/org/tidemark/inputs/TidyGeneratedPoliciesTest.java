@@ -23,7 +23,7 @@ import org.tidemark.yaml.YamlReader;
 
 /** Any policy that is written loads, is laid out, and loads to the same policy again. */
 class TidyGeneratedPoliciesTest {
-  private static final int POLICIES = 1_500;
+  private static final int POLICIES = 150;
   private static final Shape SHAPE = Shapes.of(Language.policy());
 
   /**
