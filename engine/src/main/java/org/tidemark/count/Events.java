@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.tidemark.decide.DoesNotCount;
+import org.tidemark.layer.Alternatives;
 import org.tidemark.layer.EffectivePolicy;
 import org.tidemark.model.Condition;
 import org.tidemark.model.Domain;
@@ -115,7 +116,9 @@ final class Events {
                         + policy.fill(lapse.says())));
   }
 
-  /** Whether something that is seen now ends the check, or may, since a reading may be off. */
+  /**
+   * Whether something that is seen now ends the check, or may, where what was seen leaves it open.
+   */
   private Truth seenNow() {
     Truth any = Truth.NO;
     for (Lapse lapse : policy.care().lapses()) {
@@ -125,7 +128,7 @@ final class Events {
         String does =
             seen == Truth.YES
                 ? "It does not stand any more: what is seen now ended it. "
-                : "It may not stand any more: a reading of now may be off, and then ended it. ";
+                : "It may not stand any more: what is seen now may have ended it. ";
         gone.add(
             new DoesNotCount(
                 CONFIRMATION,
@@ -137,11 +140,26 @@ final class Events {
     return any;
   }
 
-  /** What nobody has looked at does not end a check; a reading that was taken, and is off, may. */
+  /**
+   * What nobody has looked at does not end a check. What somebody has looked at and left open may:
+   * one of several, a stretch across a limit, or a reading that may be off.
+   */
   private Truth seen(Condition condition) {
     Fits fits = new Fits(policy, new Closed(policy.vocabulary()).item(entered));
     Truth counted = condition.accept(fits);
-    boolean looked = condition.accept(fits.asRead()) != Truth.MAYBE;
-    return counted == Truth.YES || looked ? counted : Truth.NO;
+    boolean told = condition.accept(fits.asRead()) != Truth.MAYBE;
+    return counted == Truth.YES || told || looksAtWhatIsOpen(condition) ? counted : Truth.NO;
+  }
+
+  private boolean looksAtWhatIsOpen(Condition condition) {
+    return Alternatives.of(policy, condition).stream()
+        .flatMap(List::stream)
+        .flatMap(atom -> entered.entry(atom.finding()).stream())
+        .anyMatch(entry -> isOpen(entry.seen()));
+  }
+
+  private static boolean isOpen(Seen seen) {
+    boolean stretch = !seen.from().equals(seen.to());
+    return stretch || seen.options().size() + (seen.from().isPresent() ? 1 : 0) > 1;
   }
 }
