@@ -1,7 +1,6 @@
 package org.tidemark.policies;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -16,7 +15,6 @@ final class LanguagePage {
       Pattern.compile("```yaml\n(.*?)```\n\n```text\n(.*?)```\n", Pattern.DOTALL);
   private static final Pattern TABLE =
       Pattern.compile("<!-- table: (.*?) -->\n.*?<!-- end -->\n", Pattern.DOTALL);
-  private static final Pattern FIELD = Pattern.compile("(?m)^(?=[a-z])");
 
   private final String text;
 
@@ -63,17 +61,7 @@ final class LanguagePage {
     if (example.isALayer()) {
       return example.yaml();
     }
-    Map<String, String> fields = fields(examples().get(0).yaml());
-    fields.putAll(fields(example.yaml()));
-    return String.join("", fields.values());
-  }
-
-  private static Map<String, String> fields(String yaml) {
-    Map<String, String> fields = new LinkedHashMap<>();
-    FIELD
-        .splitAsStream(yaml)
-        .forEach(field -> fields.put(field.substring(0, field.indexOf(':')), field));
-    return fields;
+    return Snippets.over(first(), example.yaml());
   }
 
   List<String> tables() {

@@ -20,15 +20,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tidemark.decide.Decider;
 import org.tidemark.layer.EffectivePolicy;
-import org.tidemark.layer.Layering;
-import org.tidemark.load.Acceptances;
 import org.tidemark.load.FindingsLoader;
 import org.tidemark.load.Language;
 import org.tidemark.load.OtherFiles;
 import org.tidemark.load.Part;
-import org.tidemark.load.PolicyLoader;
-import org.tidemark.model.Policy;
-import org.tidemark.source.Diagnostic;
 import org.tidemark.source.Loaded;
 import org.tidemark.source.Severity;
 import org.tidemark.source.SourceText;
@@ -94,8 +89,8 @@ class LanguagePageTest {
   void anExampleHolds(LanguagePage.Example example) throws IOException {
     Loaded<EffectivePolicy> loaded =
         example.isALayer()
-            ? onTheFirst(page().first(), example.yaml())
-            : combined(load(page().whole(example), List.of()), List.of());
+            ? Snippets.layered(page().first(), example.yaml())
+            : Snippets.alone(page().whole(example));
     assertTrue(!example.expected().isEmpty(), "it says what comes of it");
     for (String line : example.expected()) {
       if (line.startsWith("error ")) {
@@ -108,40 +103,8 @@ class LanguagePageTest {
     }
   }
 
-  private static Loaded<EffectivePolicy> onTheFirst(String first, String layer) {
-    List<Policy> below = List.of(Shipped.sound(load(first, List.of())));
-    return combined(load(layer, below), below);
-  }
-
-  private static Loaded<Policy> load(String text, List<Policy> below) {
-    return new YamlReader()
-        .read(
-            SourceText.of("policy.yaml", text),
-            root ->
-                new PolicyLoader(Shipped.words().vocabulary(), Shipped.bibliography())
-                    .load(root, below));
-  }
-
-  private static Loaded<EffectivePolicy> combined(Loaded<Policy> top, List<Policy> below) {
-    return top.match(
-            p ->
-                Layering.combine(
-                    Shipped.words().vocabulary(),
-                    Stream.concat(below.stream(), Stream.of(p)).toList()),
-            Loaded::<EffectivePolicy>broken)
-        .match(
-            p -> Acceptances.settle(p.layers(), Loaded.good(p)), Loaded::<EffectivePolicy>broken);
-  }
-
   private static List<String> errors(Loaded<EffectivePolicy> loaded) {
-    return loaded.diagnostics().stream()
-        .filter(d -> d.severity() == Severity.ERROR)
-        .map(LanguagePageTest::shown)
-        .toList();
-  }
-
-  private static String shown(Diagnostic d) {
-    return d.code().id() + " «" + d.at().text() + "»";
+    return Snippets.remarks(loaded, Severity.ERROR);
   }
 
   private static void answers(EffectivePolicy policy, String line) {
