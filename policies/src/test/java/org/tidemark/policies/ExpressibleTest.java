@@ -92,7 +92,7 @@ class ExpressibleTest {
     assertEquals(
         Map.of(
             "from-published-policies", 14L,
-            "findings", 18L,
+            "findings", 19L,
             "events", 24L,
             "rule-forms", 13L,
             "answers", 4L),

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,6 +83,30 @@ class WorkedCasesTest {
             "NG-058", "NG-076", "NG-204", "NG-205", "NG-206", "NG-207", "NG-209", "NG-211",
             "NG-213", "NG-217", "NG-218", "NG-220"),
         proceed);
+  }
+
+  /** What is left unsaid is about the source, or about what the policy does not ask. */
+  @Test
+  void whatNoCaseCanSay() {
+    assertEquals(
+        Set.of(
+            "NG-003: that three people helped",
+            "NG-004: the hospital had no policy on placing tubes",
+            "NG-011: that eleven reports were put together",
+            "NG-021: that the local policy asks for any two of several bedside techniques:"
+                + " `some-of` could say it, and this policy asks otherwise",
+            "NG-043: that there were three X-rays in one day",
+            "NG-065: that twelve reports were put together, some of children",
+            "NG-066: that only the abstract was read",
+            "NG-085: that two readers of one policy came to opposite conclusions",
+            "NG-092: that the patient lives in a care home",
+            "NG-110: that the route of this feed is not stated",
+            "NG-110: whose milk it was",
+            "NG-129: that two of the eight had no sign, and only the X-ray showed it",
+            "NG-220: the value is a typical one; the study gives times"),
+        all()
+            .flatMap(c -> c.notExpressed().stream().map(fact -> c.name() + ": " + fact))
+            .collect(Collectors.toSet()));
   }
 
   private static Stream<WorkedCase> all() {
