@@ -77,7 +77,7 @@ final class Expressible {
     file.text("from");
     List<Part> template = file.list("each-event", n -> part(fields(n, problems)));
     List<Entry> entries = file.list("entries", n -> entry(name, fields(n, problems), template));
-    file.done();
+    only(file, "from", "each-event", "entries");
     if (!problems.sorted().isEmpty()) {
       throw new AssertionError(problems.sorted().stream().map(d -> d.render()).toList());
     }
@@ -86,6 +86,15 @@ final class Expressible {
 
   private static Fields fields(YamlNode node, Problems problems) {
     return new Fields((YamlMap) node, "an item", problems);
+  }
+
+  /** A key that nobody reads would be a check that never runs. */
+  private static void only(Fields fields, String... names) {
+    for (YamlMap.Entry entry : fields.entries()) {
+      if (!List.of(names).contains(entry.key().text())) {
+        throw new AssertionError("nobody reads `" + entry.key().text() + "` in " + fields.span());
+      }
+    }
   }
 
   private static Entry entry(String list, Fields fields, List<Part> template) {
@@ -97,7 +106,7 @@ final class Expressible {
       template.forEach(t -> parts.add(of(event.value(), t)));
     }
     Optional<String> not = fields.optionalText("not-expressible").map(Located::value);
-    fields.done();
+    only(fields, "entry", "says", "parts", "events", "not-expressible");
     return new Entry(id, says, parts, not);
   }
 
@@ -110,7 +119,7 @@ final class Expressible {
             fields.optional("rule").map(Expressible::rule).orElse(""),
             text(fields, "layer"),
             fields.list("tries", n -> attempt(fields(n, fields.problems()))));
-    fields.done();
+    only(fields, "part", "source", "policy", "rule", "layer", "tries");
     return part;
   }
 
@@ -123,7 +132,7 @@ final class Expressible {
             fields.texts("open").stream().map(Located::value).toList(),
             fields.optional("record"),
             fields.texts("then").stream().map(Located::value).toList());
-    fields.done();
+    only(fields, "question", "day", "with", "open", "record", "then");
     return attempt;
   }
 
