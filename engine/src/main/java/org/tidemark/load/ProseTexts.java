@@ -20,6 +20,7 @@ final class ProseTexts {
           "says",
           "does-not-rule-out",
           "next",
+          "done-by",
           "when",
           "who",
           "do",

@@ -135,10 +135,12 @@ final class RuleParts {
               .may("because", TEXT, "Why, to the person at the bedside.")
               .may("does-not-rule-out", TEXT, "What could still be wrong when it allows.")
               .may("next", TEXTS, "What to do next, one action a step.")
+              .may("done-by", TEXT, "Who does that: a role, told before each step.")
               .may("running", Holds.word(Running.class), "What happens to a feed that is running.")
               .may("tube", Holds.word(TubeOrder.class), "What happens to the tube.")
               .may("contact", TEXT, "Whom to call: one of the contacts, or not-stated.")
-              .may("wins-over", TEXTS, "Rules whose orders on the tube or the feed it overrules."));
+              .may("wins-over", TEXTS, "Rules whose orders on the tube or the feed it overrules.")
+              .where(new Needs("done-by", "next")));
 
   static final Part WORDS =
       Part.called("`words`")

@@ -3,6 +3,7 @@ package org.tidemark.load;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.tidemark.model.Axis;
 import org.tidemark.model.Condition;
@@ -78,7 +79,7 @@ final class RuleReader {
         new Rule.Says(
             wording.optional(fields, "because"),
             wording.optional(fields, "does-not-rule-out"),
-            wording.list(fields, "next"));
+            next(fields));
     Rule rule =
         new Rule(
             name.value(),
@@ -96,6 +97,28 @@ final class RuleReader {
             Place.at(name.span()));
     fields.done();
     return new Unchecked(rule, which, contact, winsOver, name);
+  }
+
+  /** Each step, with who does it where the rule says so: people read it in every place alike. */
+  private List<String> next(Fields fields) {
+    List<String> steps = wording.list(fields, "next");
+    Optional<Located<String>> who = fields.optionalText("done-by");
+    if (who.isEmpty()) {
+      return steps;
+    }
+    if (steps.isEmpty()) {
+      problems.add(nothingToDo(who.get()));
+    }
+    String role = wording.checked(who.get());
+    return steps.stream().map(step -> role + ": " + step).toList();
+  }
+
+  private static Diagnostic nothingToDo(Located<String> who) {
+    return Diagnostic.error(
+            DiagnosticCode.MISSING_KEY,
+            who.span(),
+            "`done-by` says who does what stands under `next`, and there is no `next`")
+        .help("add a line `next: ...`, one action in one sentence");
   }
 
   private static Set<String> values(List<Located<String>> texts) {

@@ -132,6 +132,9 @@ public final class WrittenPolicies {
     }
     if (!effect.equals("allow")) {
       rule.put("next", random.nextBoolean() ? text() : twoTexts());
+      if (random.nextInt(4) == 0) {
+        rule.put("done-by", text());
+      }
     } else if (random.nextBoolean()) {
       rule.put("does-not-rule-out", text());
     }
