@@ -40,8 +40,8 @@ final class Decisions {
       ours.add(KnownCases.findings(known));
       theirs.add(drawn.inputs(known));
     }
-    Timed us = Timed.of(200, 50, () -> answers(decider, ours));
-    Timed kies = Timed.of(3, 3, () -> answers(kie, theirs));
+    Timed us = Timed.of(4_000, 50, () -> answers(decider, ours));
+    Timed kies = Timed.of(30, 9, () -> answers(kie, theirs));
     if (!us.said().equals(kies.said())) {
       throw new IllegalStateException("not the same answers");
     }
