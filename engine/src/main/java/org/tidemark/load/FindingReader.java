@@ -57,7 +57,9 @@ final class FindingReader {
     String asks = fields.text("asks").value();
     Domain domain = new DomainReader(entry, fields, problems).read();
     Worse worse = worse(domain);
-    Optional<String> closed = fields.optionalText("when-closed").map(t -> checkedOption(t, domain));
+    Optional<Located<String>> whenClosed = fields.optionalText("when-closed");
+    Optional<String> closed = whenClosed.map(t -> checkedOption(t, domain));
+    whenClosed.ifPresent(t -> isLeastWorrying(t, worse));
     BigDecimal order =
         fields
             .requiredText("ask")
@@ -110,6 +112,22 @@ final class FindingReader {
             .help(
                 "write higher, lower, neither, or a list of options from the least to the most worrying"));
     return new Worse.Neither();
+  }
+
+  /** Nobody looks at what does not apply, so it must not stand for trouble. */
+  private void isLeastWorrying(Located<String> closed, Worse worse) {
+    if (worse instanceof Worse.Ranked ranked && ranked.leastToMost().indexOf(closed.value()) > 0) {
+      problems.add(
+          Diagnostic.error(
+                  DiagnosticCode.WORRYING_WHEN_CLOSED,
+                  closed.span(),
+                  "when `"
+                      + name()
+                      + "` does not apply it would be `"
+                      + closed.value()
+                      + "`, which `worse` calls worrying")
+              .help("write `" + ranked.leastToMost().get(0) + "`, or change the order of `worse`"));
+    }
   }
 
   private String checkedOption(Located<String> text, Domain domain) {

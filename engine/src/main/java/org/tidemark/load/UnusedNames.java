@@ -15,11 +15,13 @@ import org.tidemark.yaml.YamlNode;
 import org.tidemark.yaml.YamlText;
 
 /**
- * Finds values, bands, terms and contacts that a policy names and nothing in it uses: an author who
- * changes such a number changes nothing. What a floor names may be for the layers above it.
+ * Finds values, bands, terms, contacts and findings of its own that a policy names and nothing in
+ * it uses: an author who changes such a number changes nothing, and an answer to such a finding is
+ * lost. What a floor names may be for the layers above it.
  */
 final class UnusedNames {
-  private static final List<String> KINDS = List.of("values", "bands", "terms", "contacts");
+  private static final List<String> KINDS =
+      List.of("values", "bands", "terms", "contacts", "own-findings");
   private static final Pattern IN_BRACES = Pattern.compile("\\{([^{}]*)\\}");
 
   private final PolicyKind kind;

@@ -74,6 +74,8 @@ public enum DiagnosticCode {
   FAILS_WITHOUT_REPEAT(
       "A reading fails and the repeat test stated for failed readings leaves it out."),
   BAND_RELATION("A band does not lie to another as the policy says it does."),
+  WORRYING_WHEN_CLOSED(
+      "What a finding is when it does not apply is not its least worrying option."),
   REVERSED_DIRECTION("The passing side of a measure is its more worrying side."),
   NO_END_STATED("One end of a band is not stated."),
   MISREAD_ESCALATION(
