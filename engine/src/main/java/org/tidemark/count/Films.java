@@ -35,6 +35,7 @@ final class Films {
 
   private static final Set<String> RESULTS =
       Set.of("stomach", "gullet", "airway", "chest", "skull", "cannot-tell", "not-recorded");
+  private static final Set<String> WRONG_PLACES = Set.of("gullet", "airway", "chest", "skull");
   private static final Set<String> STATES = Set.of("requested", "taken", "read");
 
   private final EffectivePolicy policy;
@@ -78,30 +79,39 @@ final class Films {
     }
     if (gone != Truth.YES) {
       Set<String> states = states(item);
-      if (!states.contains("read")) {
+      states.forEach(state -> says.addAll(says(item, state)));
+      if (!states.contains("read") && says.stream().noneMatch(WRONG_PLACES::contains)) {
         notCounted.because(item, "It has not been read.");
       }
-      states.forEach(state -> says.addAll(says(item, state)));
     }
     return says;
   }
 
+  /** A result without a state was read; with one, the state is believed. */
   private static Set<String> states(Item item) {
     boolean result = item.written().seen("result").isPresent();
-    return result ? Set.of("read") : item.options("state", STATES);
+    return item.options("state", result ? Set.of("read") : STATES);
   }
 
   private Set<String> says(Item item, String state) {
     if (!state.equals("read")) {
-      return Set.of(state.equals("requested") ? "requested" : "not-read");
+      return unread(item, state.equals("requested") ? "requested" : "not-read");
     }
     Set<String> says = new LinkedHashSet<>();
     for (String result : item.options("result", RESULTS)) {
       switch (result) {
         case "stomach" -> says.addAll(stomach(item));
-        case "gullet", "airway", "chest", "skull" -> says.add(result);
-        default -> says.add("not-enough");
+        default -> says.add(WRONG_PLACES.contains(result) ? result : "not-enough");
       }
+    }
+    return says;
+  }
+
+  /** What stands beside an X-ray that nobody has read never opens the way; trouble still counts. */
+  private static Set<String> unread(Item item, String word) {
+    Set<String> says = new LinkedHashSet<>();
+    for (String result : item.options("result", Set.of("not-recorded"))) {
+      says.add(WRONG_PLACES.contains(result) ? result : word);
     }
     return says;
   }
